@@ -1,0 +1,10 @@
+package org.twinbar.quantity;
+
+/** Says in one sentence why a text is not a quantity, or why two units don't go together. */
+public final class QuantityException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    public QuantityException(String message) {
+        super(message);
+    }
+}
