@@ -1,0 +1,347 @@
+package org.twinbar.method;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.instrument.Bench;
+import org.twinbar.instrument.Instrument;
+import org.twinbar.instrument.Kind;
+import org.twinbar.uncertainty.Errors;
+import org.twinbar.uncertainty.Shape;
+import org.twinbar.uncertainty.Source;
+
+/**
+ * What was read on one specimen, seen in one world of errors.
+ *
+ * <p>A method asks for numbers, words, traces, settings and marks, and gets them as they are in this
+ * world. Each source of error that is asked about is remembered, so that propagation knows which
+ * sources there are; each mark is sought once, in the world without errors, and stands still in all
+ * others.
+ */
+public final class Readings {
+
+    private final Recorded recorded;
+    private final Errors errors;
+
+    private Readings(Recorded recorded, Errors errors) {
+        this.recorded = recorded;
+        this.errors = errors;
+    }
+
+    /** Returns the same readings in another world. */
+    public Readings in(Errors world) {
+        return new Readings(recorded, world);
+    }
+
+    public String specimen() {
+        return recorded.specimen;
+    }
+
+    public String group() {
+        return recorded.group;
+    }
+
+    /**
+     * Returns whether this is the world without errors: the one in which a method looks for findings,
+     * since no other world's are kept.
+     */
+    public boolean atRest() {
+        return errors == Errors.NONE;
+    }
+
+    public boolean has(Named named) {
+        return recorded.numbers.containsKey(named.name())
+                || recorded.words.containsKey(named.name())
+                || recorded.channels.containsKey(named.name());
+    }
+
+    /**
+     * Returns a number: the mean of its readings, off by what this world says.
+     *
+     * <p>A reading has an error of its own from the display's step; several readings have the larger
+     * of that and of their scatter's standard error, since rounding does not average out (METHODS
+     * J.1). Gain and zero are the instrument's, and shared.
+     *
+     * @throws IllegalStateException where it was not read; ask {@link #has} first
+     */
+    public double number(Input input) {
+        Recorded.Number number = recorded.numbers.get(input.name());
+        if (number == null) {
+            throw new IllegalStateException(input.name() + " was not read");
+        }
+        Instrument instrument = recorded.instrument(input.name(), input.instrument(), input.unit());
+        double own = error(number.own(specimen() + " " + plain(input.name()), instrument));
+        return moved(number.mean() + own, instrument);
+    }
+
+    /** Returns how many readings a number has; 0 where it was not read. */
+    public int count(Input input) {
+        Recorded.Number number = recorded.numbers.get(input.name());
+        return number == null ? 0 : number.readings().length;
+    }
+
+    /** Returns the single readings of a number as they were read, in the input's unit. */
+    public double[] each(Input input) {
+        Recorded.Number number = recorded.numbers.get(input.name());
+        return number == null ? new double[0] : number.readings().clone();
+    }
+
+    /**
+     * Returns a word.
+     *
+     * @throws IllegalStateException where it was not noted; ask {@link #has} first
+     */
+    public String word(Words words) {
+        String word = recorded.words.get(words.name());
+        if (word == null) {
+            throw new IllegalStateException(words.name() + " was not noted");
+        }
+        return word;
+    }
+
+    /**
+     * Returns a channel of the curve, with gain and zero of this world.
+     *
+     * @throws IllegalStateException where it was not recorded; ask {@link #has} first
+     */
+    public Trace trace(Channel channel) {
+        double[] values = recorded.channels.get(channel.name());
+        if (values == null) {
+            throw new IllegalStateException(channel.name() + " was not recorded");
+        }
+        Instrument instrument =
+                recorded.instrument(channel.name(), channel.instrument(), channel.unit());
+        return new Trace(values, 1 + error(instrument.gain()), error(instrument.zero()));
+    }
+
+    /** Returns one reading of a channel, with the error that its display's step gives it afresh. */
+    public double at(Channel channel, int row, String place) {
+        Instrument instrument =
+                recorded.instrument(channel.name(), channel.instrument(), channel.unit());
+        String reading = specimen() + " " + plain(channel.name()) + " at " + place;
+        return trace(channel).get(row) + error(instrument.resolutionOf(reading));
+    }
+
+    public double setting(Setting setting) {
+        return recorded.settings.getOrDefault(setting.name(), setting.preset());
+    }
+
+    public String choice(Choice choice) {
+        return recorded.words.getOrDefault(choice.name(), choice.preset());
+    }
+
+    /**
+     * Returns the row of a mark: where a person put it, else where the method found it in the world
+     * without errors; empty where it was not found.
+     */
+    public OptionalInt mark(Mark mark, Supplier<OptionalInt> search) {
+        Integer put = recorded.movedMarks.get(mark.name());
+        if (put != null) {
+            recorded.foundMarks.putIfAbsent(mark, OptionalInt.of(put));
+            return OptionalInt.of(put);
+        }
+        OptionalInt found = recorded.foundMarks.get(mark);
+        if (found == null) {
+            found = search.get();
+            recorded.foundMarks.put(mark, found);
+        }
+        return found;
+    }
+
+    /**
+     * Returns the error of a source in this world, and remembers the source.
+     *
+     * <p>A method calls it for errors that no instrument brings, such as the energy of a piece that
+     * flew off, or the thermal lag that one group has.
+     */
+    public double error(Source source) {
+        if (source.standardUncertainty() == 0) {
+            return 0;
+        }
+        if (atRest()) {
+            recorded.sources.putIfAbsent(source.identity(), source);
+            return 0;
+        }
+        return errors.of(source);
+    }
+
+    /** Returns the sources that have been asked about so far, in that order. */
+    public List<Source> sources() {
+        return List.copyOf(recorded.sources.values());
+    }
+
+    /** Returns the marks that have been sought so far. */
+    public Map<Mark, OptionalInt> marks() {
+        return Map.copyOf(recorded.foundMarks);
+    }
+
+    /** Returns the instruments that were asked about and assumed, by their names. */
+    public List<Instrument> assumed() {
+        return recorded.instruments.values().stream()
+                .filter(instrument -> instrument.origin() == Instrument.Origin.ASSUMED)
+                .distinct()
+                .toList();
+    }
+
+    private double moved(double value, Instrument instrument) {
+        return value * (1 + error(instrument.gain())) + error(instrument.zero());
+    }
+
+    private static String plain(String name) {
+        return name.replace('_', ' ');
+    }
+
+    /** Begins the readings of one specimen. */
+    public static Builder of(String specimen, String group, Bench bench) {
+        return new Builder(new Recorded(specimen, group, bench));
+    }
+
+    /** What all worlds of one specimen share. */
+    private static final class Recorded {
+        final String specimen;
+        final String group;
+        final Bench bench;
+        final Map<String, Number> numbers = new HashMap<>();
+        final Map<String, String> words = new HashMap<>();
+        final Map<String, double[]> channels = new HashMap<>();
+        final Map<String, Double> settings = new HashMap<>();
+        final Map<String, Integer> movedMarks = new HashMap<>();
+        final Map<Mark, OptionalInt> foundMarks = new LinkedHashMap<>();
+        final Map<String, Source> sources = new LinkedHashMap<>();
+        final Map<String, Instrument> instruments = new LinkedHashMap<>();
+
+        Recorded(String specimen, String group, Bench bench) {
+            this.specimen = specimen;
+            this.group = group;
+            this.bench = bench;
+        }
+
+        Instrument instrument(String name, Kind kind, org.twinbar.quantity.Unit unit) {
+            Instrument known = instruments.get(name);
+            if (known == null) {
+                known = bench.of(name, kind, unit);
+                instruments.put(name, known);
+            }
+            return known;
+        }
+
+        record Number(double[] readings, @Nullable Double ownUncertainty) {
+
+            double mean() {
+                double sum = 0;
+                for (double reading : readings) {
+                    sum += reading;
+                }
+                return sum / readings.length;
+            }
+
+            Source own(String name, Instrument instrument) {
+                if (ownUncertainty != null) {
+                    return Source.own(name + " as given", Shape.NORMAL, ownUncertainty);
+                }
+                double step = instrument.resolutionUncertainty();
+                double scatter = scatter();
+                boolean scatterShows = scatter > 0 && scatter >= Math.sqrt(3) * step;
+                return scatterShows
+                        ? new Source(
+                                name + " scatter",
+                                Source.Reach.OWN,
+                                Shape.STUDENT,
+                                scatter / Math.sqrt(readings.length),
+                                readings.length - 1.0)
+                        : instrument.resolutionOf(name);
+            }
+
+            private double scatter() {
+                if (readings.length < 2) {
+                    return 0;
+                }
+                double mean = mean();
+                double sum = 0;
+                for (double reading : readings) {
+                    sum += (reading - mean) * (reading - mean);
+                }
+                return Math.sqrt(sum / (readings.length - 1));
+            }
+        }
+    }
+
+    /** Collects the readings of one specimen, each in the unit of its description. */
+    public static final class Builder {
+        private final Recorded recorded;
+
+        private Builder(Recorded recorded) {
+            this.recorded = recorded;
+        }
+
+        /** Adds the readings of a number; several are repeats of the same thing. */
+        public Builder number(Input input, double... readings) {
+            return number(input, List.of(), readings);
+        }
+
+        /** Adds a number whose own standard uncertainty was given. */
+        public Builder numberWithUncertainty(Input input, double reading, double own) {
+            return number(input, List.of(own), reading);
+        }
+
+        private Builder number(Input input, List<Double> own, double... readings) {
+            for (double reading : readings) {
+                if (!input.limits().allow(reading)) {
+                    throw new IllegalArgumentException(
+                            "%s of %s is %s %s, must be %s"
+                                    .formatted(
+                                            input.name(),
+                                            recorded.specimen,
+                                            reading,
+                                            input.unit().symbol(),
+                                            input.limits().describe(input.unit())));
+                }
+            }
+            recorded.numbers.put(
+                    input.name(),
+                    new Recorded.Number(readings.clone(), own.isEmpty() ? null : own.get(0)));
+            return this;
+        }
+
+        public Builder word(Named words, String word) {
+            recorded.words.put(words.name(), word);
+            return this;
+        }
+
+        /** Adds a channel of the curve; the array is kept, not copied. */
+        public Builder channel(Channel channel, double[] values) {
+            for (double[] other : recorded.channels.values()) {
+                if (other.length != values.length) {
+                    throw new IllegalArgumentException(
+                            "%s of %s has %d rows, another channel has %d"
+                                    .formatted(
+                                            channel.name(),
+                                            recorded.specimen,
+                                            values.length,
+                                            other.length));
+                }
+            }
+            recorded.channels.put(channel.name(), values);
+            return this;
+        }
+
+        public Builder setting(Setting setting, double value) {
+            recorded.settings.put(setting.name(), value);
+            return this;
+        }
+
+        /** Puts a mark on a row, where a person moved it. */
+        public Builder mark(Mark mark, int row) {
+            recorded.movedMarks.put(mark.name(), row);
+            return this;
+        }
+
+        public Readings build() {
+            return new Readings(recorded, Errors.NONE);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.twinbar.method;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.twinbar.finding.Finding;
+import org.twinbar.uncertainty.Budget;
+import org.twinbar.uncertainty.Propagation;
+import org.twinbar.uncertainty.Shape;
+import org.twinbar.uncertainty.Source;
+
+/**
+ * What is known of one specimen after its readings were calculated.
+ *
+ * @param yields what became of each property, in the method's order
+ * @param budgets for the properties that have a number, what may be wrong with it
+ * @param marks the places on its curve, where there is one
+ */
+public record Result(
+        String specimen,
+        String group,
+        Map<Property, Yield> yields,
+        Map<Property, Budget> budgets,
+        List<Finding> findings,
+        Map<Mark, OptionalInt> marks) {
+
+    /**
+     * Calculates one specimen: once as it was read, and again in the worlds in which each source of
+     * error that it met is moved.
+     */
+    public static Result of(TestMethod method, Readings readings) {
+        Outcome outcome = method.calculate(readings);
+        List<Budget> moved =
+                Propagation.linear(
+                        errors -> method.calculate(readings.in(errors)).numbers(),
+                        readings.sources());
+        Map<Property, Budget> budgets = new LinkedHashMap<>();
+        int at = 0;
+        for (Map.Entry<Property, Yield> entry : outcome.yields().entrySet()) {
+            Budget budget = moved.get(at++);
+            Yield yield = entry.getValue();
+            if (yield instanceof Yield.Value) {
+                budgets.put(entry.getKey(), budget);
+            } else if (yield instanceof Yield.Fitted fitted) {
+                budgets.put(entry.getKey(), withFit(budget, fitted, readings, entry.getKey()));
+            }
+        }
+        return new Result(
+                readings.specimen(),
+                readings.group(),
+                outcome.yields(),
+                budgets,
+                outcome.findings(),
+                readings.marks());
+    }
+
+    private static Budget withFit(
+            Budget budget, Yield.Fitted fitted, Readings readings, Property property) {
+        if (fitted.standardUncertainty() == 0) {
+            return budget;
+        }
+        Map<Source, Double> shifts = new LinkedHashMap<>(budget.shifts());
+        Source scatter =
+                new Source(
+                        readings.specimen() + " " + property.name().replace('_', ' ') + " fit",
+                        Source.Reach.OWN,
+                        Shape.STUDENT,
+                        fitted.standardUncertainty(),
+                        fitted.degreesOfFreedom());
+        shifts.put(scatter, fitted.standardUncertainty());
+        return new Budget(budget.value(), shifts);
+    }
+}
