@@ -26,7 +26,9 @@ public final class Bench {
         return new Bench(Map.of());
     }
 
-    /** Returns this bench with the step of a display given, in a unit of the reading's dimension. */
+    /**
+     * Returns this bench with the step of a display given, in a unit of the reading's dimension.
+     */
     public Bench withResolution(String name, Quantity step) {
         return with(name, (old, unit) -> old.withResolution(step.differenceIn(unit)));
     }

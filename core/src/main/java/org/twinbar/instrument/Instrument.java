@@ -64,8 +64,7 @@ public record Instrument(
 
     /** Returns the error that one reading has afresh from the display's step. */
     public Source resolutionOf(String reading) {
-        return Source.own(
-                reading + " resolution", Shape.RECTANGULAR, resolutionUncertainty());
+        return Source.own(reading + " resolution", Shape.RECTANGULAR, resolutionUncertainty());
     }
 
     /** Returns the error of the gain, a share, that all readings on this instrument have. */

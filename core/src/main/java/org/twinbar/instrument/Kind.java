@@ -17,6 +17,8 @@ public enum Kind {
     RULER("ruler", "mm", 1, 0, 0.3),
     /** Clip-on or optical extensometer. */
     EXTENSOMETER("extensometer", "mm", 0.001, 0.005, 0),
+    /** An extensometer whose record is already a strain. */
+    STRAIN_EXTENSOMETER("strain extensometer", "%", 0.002, 0.005, 0),
     /** Travel of the crosshead, counted from its screw. */
     CROSSHEAD("crosshead", "mm", 0.01, 0.002, 0),
     /** Dial gauge or camera that reads a deflection. */

@@ -42,8 +42,7 @@ public record Description(
         Set<String> names = new HashSet<>();
         for (Property property : properties) {
             if (!names.add(property.name())) {
-                throw new IllegalArgumentException(
-                        name + " yields " + property.name() + " twice");
+                throw new IllegalArgumentException(name + " yields " + property.name() + " twice");
             }
         }
     }

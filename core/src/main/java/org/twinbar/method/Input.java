@@ -19,8 +19,7 @@ public record Input(
 
     /** Returns an input above zero, of which nothing is implausible. */
     public static Input of(String name, String label, String unit, Kind instrument) {
-        return new Input(
-                name, label, Unit.of(unit), instrument, Limits.ABOVE_ZERO, Limits.ANY);
+        return new Input(name, label, Unit.of(unit), instrument, Limits.ABOVE_ZERO, Limits.ANY);
     }
 
     public Input within(Limits newLimits) {
@@ -28,8 +27,7 @@ public record Input(
     }
 
     public Input plausibly(double lowest, double highest) {
-        return new Input(
-                name, label, unit, instrument, limits, Limits.between(lowest, highest));
+        return new Input(name, label, unit, instrument, limits, Limits.between(lowest, highest));
     }
 
     @Override

@@ -10,10 +10,9 @@ import java.util.ServiceLoader;
 public record Methods(List<TestMethod> all) {
 
     public Methods {
-        all =
-                all.stream()
-                        .sorted(Comparator.comparing(method -> method.description().name()))
-                        .toList();
+        all = all.stream()
+                .sorted(Comparator.comparing(method -> method.description().name()))
+                .toList();
     }
 
     /** Returns the methods with a service entry. */
@@ -31,6 +30,8 @@ public record Methods(List<TestMethod> all) {
     }
 
     public Optional<TestMethod> named(String name) {
-        return all.stream().filter(method -> method.description().name().equals(name)).findFirst();
+        return all.stream()
+                .filter(method -> method.description().name().equals(name))
+                .findFirst();
     }
 }

@@ -31,10 +31,9 @@ public final class Outcome {
         double[] numbers = new double[yields.size()];
         int at = 0;
         for (Yield yield : yields.values()) {
-            numbers[at++] =
-                    yield instanceof Yield.Value v
-                            ? v.value()
-                            : yield instanceof Yield.Fitted f ? f.value() : Double.NaN;
+            numbers[at++] = yield instanceof Yield.Value v
+                    ? v.value()
+                    : yield instanceof Yield.Fitted f ? f.value() : Double.NaN;
         }
         return numbers;
     }

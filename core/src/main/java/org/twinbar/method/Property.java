@@ -58,6 +58,12 @@ public record Property(
         return new Property(name, label, unit, scale, newBasis, newFamily);
     }
 
+    /** By name alone: outcomes are maps of properties, and are made anew in every world. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     @Override
     public String column() {
         return unit.code().isEmpty() ? name : name + "_" + unit.code();

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.instrument.Kind;
+import org.twinbar.quantity.Unit;
 import org.twinbar.uncertainty.Errors;
 import org.twinbar.uncertainty.Shape;
 import org.twinbar.uncertainty.Source;
@@ -17,10 +19,10 @@ import org.twinbar.uncertainty.Source;
 /**
  * What was read on one specimen, seen in one world of errors.
  *
- * <p>A method asks for numbers, words, traces, settings and marks, and gets them as they are in this
- * world. Each source of error that is asked about is remembered, so that propagation knows which
- * sources there are; each mark is sought once, in the world without errors, and stands still in all
- * others.
+ * <p>A method asks for numbers, words, traces, settings and marks, and gets them as they are in
+ * this world. Each source of error that is asked about is remembered, so that propagation knows
+ * which sources there are; each mark is sought once, in the world without errors, and stands still
+ * in all others.
  */
 public final class Readings {
 
@@ -46,8 +48,8 @@ public final class Readings {
     }
 
     /**
-     * Returns whether this is the world without errors: the one in which a method looks for findings,
-     * since no other world's are kept.
+     * Returns whether this is the world without errors: the one in which a method looks for
+     * findings, since no other world's are kept.
      */
     public boolean atRest() {
         return errors == Errors.NONE;
@@ -62,9 +64,9 @@ public final class Readings {
     /**
      * Returns a number: the mean of its readings, off by what this world says.
      *
-     * <p>A reading has an error of its own from the display's step; several readings have the larger
-     * of that and of their scatter's standard error, since rounding does not average out (METHODS
-     * J.1). Gain and zero are the instrument's, and shared.
+     * <p>A reading has an error of its own from the display's step; several readings have the
+     * larger of that and of their scatter's standard error, since rounding does not average out
+     * (METHODS J.1). Gain and zero are the instrument's, and shared.
      *
      * @throws IllegalStateException where it was not read; ask {@link #has} first
      */
@@ -73,9 +75,10 @@ public final class Readings {
         if (number == null) {
             throw new IllegalStateException(input.name() + " was not read");
         }
-        Instrument instrument = recorded.instrument(input.name(), input.instrument(), input.unit());
-        double own = error(number.own(specimen() + " " + plain(input.name()), instrument));
-        return moved(number.mean() + own, instrument);
+        Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
+        Source own =
+                recorded.own(input.name(), () -> number.own(named(input), reader.instrument()));
+        return reader.moved(number.mean() + error(own), this);
     }
 
     /** Returns how many readings a number has; 0 where it was not read. */
@@ -113,17 +116,37 @@ public final class Readings {
         if (values == null) {
             throw new IllegalStateException(channel.name() + " was not recorded");
         }
-        Instrument instrument =
-                recorded.instrument(channel.name(), channel.instrument(), channel.unit());
-        return new Trace(values, 1 + error(instrument.gain()), error(instrument.zero()));
+        Reader reader = recorded.reader(channel.name(), channel.instrument(), channel.unit());
+        return new Trace(values, 1 + error(reader.gain()), error(reader.zero()));
     }
 
-    /** Returns one reading of a channel, with the error that its display's step gives it afresh. */
-    public double at(Channel channel, int row, String place) {
-        Instrument instrument =
-                recorded.instrument(channel.name(), channel.instrument(), channel.unit());
-        String reading = specimen() + " " + plain(channel.name()) + " at " + place;
-        return trace(channel).get(row) + error(instrument.resolutionOf(reading));
+    /**
+     * Returns the error that one reading of a channel has afresh from its display's step.
+     *
+     * @param place what the reading is called, such as {@code peak}; places that share a name share
+     *     the error
+     */
+    public double resolutionAt(Channel channel, String place) {
+        Reader reader = recorded.reader(channel.name(), channel.instrument(), channel.unit());
+        Source own = recorded.own(
+                channel.name() + " at " + place,
+                () -> reader.instrument().resolutionOf(named(channel) + " at " + place));
+        return error(own);
+    }
+
+    /**
+     * Returns a number that is the same in all worlds, such as the noise of a curve, calculated
+     * once.
+     *
+     * @param what names it among all that the method keeps so
+     */
+    public double once(String what, DoubleSupplier calculation) {
+        Double known = recorded.kept.get(what);
+        if (known == null) {
+            known = calculation.getAsDouble();
+            recorded.kept.put(what, known);
+        }
+        return known;
     }
 
     public double setting(Setting setting) {
@@ -181,23 +204,32 @@ public final class Readings {
 
     /** Returns the instruments that were asked about and assumed, by their names. */
     public List<Instrument> assumed() {
-        return recorded.instruments.values().stream()
+        return recorded.readers.values().stream()
+                .map(Reader::instrument)
                 .filter(instrument -> instrument.origin() == Instrument.Origin.ASSUMED)
                 .distinct()
                 .toList();
     }
 
-    private double moved(double value, Instrument instrument) {
-        return value * (1 + error(instrument.gain())) + error(instrument.zero());
-    }
-
-    private static String plain(String name) {
-        return name.replace('_', ' ');
+    private String named(Named reading) {
+        return specimen() + " " + reading.name().replace('_', ' ');
     }
 
     /** Begins the readings of one specimen. */
     public static Builder of(String specimen, String group, Bench bench) {
         return new Builder(new Recorded(specimen, group, bench));
+    }
+
+    /** An instrument with the errors that it brings, which every world asks for again. */
+    private record Reader(Instrument instrument, Source gain, Source zero) {
+
+        static Reader of(Instrument instrument) {
+            return new Reader(instrument, instrument.gain(), instrument.zero());
+        }
+
+        double moved(double value, Readings world) {
+            return value * (1 + world.error(gain)) + world.error(zero);
+        }
     }
 
     /** What all worlds of one specimen share. */
@@ -212,7 +244,9 @@ public final class Readings {
         final Map<String, Integer> movedMarks = new HashMap<>();
         final Map<Mark, OptionalInt> foundMarks = new LinkedHashMap<>();
         final Map<String, Source> sources = new LinkedHashMap<>();
-        final Map<String, Instrument> instruments = new LinkedHashMap<>();
+        final Map<String, Reader> readers = new LinkedHashMap<>();
+        final Map<String, Source> owns = new HashMap<>();
+        final Map<String, Double> kept = new HashMap<>();
 
         Recorded(String specimen, String group, Bench bench) {
             this.specimen = specimen;
@@ -220,11 +254,20 @@ public final class Readings {
             this.bench = bench;
         }
 
-        Instrument instrument(String name, Kind kind, org.twinbar.quantity.Unit unit) {
-            Instrument known = instruments.get(name);
+        Reader reader(String name, Kind kind, Unit unit) {
+            Reader known = readers.get(name);
             if (known == null) {
-                known = bench.of(name, kind, unit);
-                instruments.put(name, known);
+                known = Reader.of(bench.of(name, kind, unit));
+                readers.put(name, known);
+            }
+            return known;
+        }
+
+        Source own(String name, Supplier<Source> first) {
+            Source known = owns.get(name);
+            if (known == null) {
+                known = first.get();
+                owns.put(name, known);
             }
             return known;
         }
@@ -291,14 +334,13 @@ public final class Readings {
         private Builder number(Input input, List<Double> own, double... readings) {
             for (double reading : readings) {
                 if (!input.limits().allow(reading)) {
-                    throw new IllegalArgumentException(
-                            "%s of %s is %s %s, must be %s"
-                                    .formatted(
-                                            input.name(),
-                                            recorded.specimen,
-                                            reading,
-                                            input.unit().symbol(),
-                                            input.limits().describe(input.unit())));
+                    throw new IllegalArgumentException("%s of %s is %s %s, must be %s"
+                            .formatted(
+                                    input.name(),
+                                    recorded.specimen,
+                                    reading,
+                                    input.unit().symbol(),
+                                    input.limits().describe(input.unit())));
                 }
             }
             recorded.numbers.put(
@@ -340,7 +382,24 @@ public final class Readings {
             return this;
         }
 
+        /**
+         * Returns the readings.
+         *
+         * @throws IllegalArgumentException where a mark was put on a row that the curve doesn't
+         *     have
+         */
         public Readings build() {
+            int rows = recorded.channels.values().stream()
+                    .mapToInt(c -> c.length)
+                    .max()
+                    .orElse(0);
+            recorded.movedMarks.forEach((mark, row) -> {
+                if (row < 0 || row >= rows) {
+                    throw new IllegalArgumentException(
+                            "%s of %s was put on row %d, the curve has rows 0 to %d"
+                                    .formatted(mark, recorded.specimen, row, rows - 1));
+                }
+            });
             return new Readings(recorded, Errors.NONE);
         }
     }

@@ -31,10 +31,10 @@ public record Result(
      */
     public static Result of(TestMethod method, Readings readings) {
         Outcome outcome = method.calculate(readings);
-        List<Budget> moved =
-                Propagation.linear(
-                        errors -> method.calculate(readings.in(errors)).numbers(),
-                        readings.sources());
+        List<Budget> moved = Propagation.linear(
+                outcome.numbers(),
+                errors -> method.calculate(readings.in(errors)).numbers(),
+                readings.sources());
         Map<Property, Budget> budgets = new LinkedHashMap<>();
         int at = 0;
         for (Map.Entry<Property, Yield> entry : outcome.yields().entrySet()) {
@@ -61,13 +61,12 @@ public record Result(
             return budget;
         }
         Map<Source, Double> shifts = new LinkedHashMap<>(budget.shifts());
-        Source scatter =
-                new Source(
-                        readings.specimen() + " " + property.name().replace('_', ' ') + " fit",
-                        Source.Reach.OWN,
-                        Shape.STUDENT,
-                        fitted.standardUncertainty(),
-                        fitted.degreesOfFreedom());
+        Source scatter = new Source(
+                readings.specimen() + " " + property.name().replace('_', ' ') + " fit",
+                Source.Reach.OWN,
+                Shape.STUDENT,
+                fitted.standardUncertainty(),
+                fitted.degreesOfFreedom());
         shifts.put(scatter, fitted.standardUncertainty());
         return new Budget(budget.value(), shifts);
     }

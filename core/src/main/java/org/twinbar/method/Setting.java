@@ -12,9 +12,8 @@ public record Setting(String name, String label, Unit unit, double preset, Limit
 
     public Setting {
         if (!limits.allow(preset)) {
-            throw new IllegalArgumentException(
-                    "preset %s of %s is not within %s"
-                            .formatted(preset, name, limits.describe(unit)));
+            throw new IllegalArgumentException("preset %s of %s is not within %s"
+                    .formatted(preset, name, limits.describe(unit)));
         }
     }
 

@@ -30,11 +30,13 @@ public final class Trace {
         return get(recorded.length - 1);
     }
 
-    /** Returns the first row that holds the largest value. */
+    /**
+     * Returns the first row that holds the largest value; rows without a number are passed over.
+     */
     public int rowOfLargest() {
         int best = 0;
         for (int row = 1; row < recorded.length; row++) {
-            if (recorded[row] > recorded[best]) {
+            if (recorded[row] > recorded[best] || Double.isNaN(recorded[best])) {
                 best = row;
             }
         }

@@ -54,8 +54,8 @@ public record Budget(double value, Map<Source, Double> shifts) {
      *
      * <pre>ν = u⁴ / Σ (shift⁴ / ν_i)</pre>
      *
-     * <p>Infinite where every source's size is known. Source: B. L. Welch and F. E. Satterthwaite, as
-     * JCGM 100:2008, equation (G.2b).
+     * <p>Infinite where every source's size is known. Source: B. L. Welch and F. E. Satterthwaite,
+     * as JCGM 100:2008, equation (G.2b).
      */
     public double degreesOfFreedom() {
         double u = u();

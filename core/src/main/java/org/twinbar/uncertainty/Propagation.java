@@ -15,14 +15,18 @@ public final class Propagation {
      *
      * <pre>shift_i = [f(+u_i) − f(−u_i)] / 2</pre>
      *
-     * <p>Where a result can't be had in one of the two worlds, the other one's shift stands; where in
-     * neither, the source counts as not moving it. Source: JCGM 100:2008, 5.1.3, note 2.
+     * <p>Where a result can't be had in one of the two worlds, the other one's shift stands; where
+     * in neither, the source counts as not moving it. Source: JCGM 100:2008, 5.1.3, note 2.
      *
      * @return a budget for each result, in the model's order; results that are NaN in the world
      *     without errors have an empty one
      */
     public static List<Budget> linear(Model model, List<Source> sources) {
-        double[] values = model.at(Errors.NONE);
+        return linear(model.at(Errors.NONE), model, sources);
+    }
+
+    /** As {@link #linear(Model, List)}, where the values in the world without errors are known. */
+    public static List<Budget> linear(double[] values, Model model, List<Source> sources) {
         List<Map<Source, Double>> shifts = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             shifts.add(new LinkedHashMap<>());

@@ -29,15 +29,19 @@ public record Source(
             throw new IllegalArgumentException("a source of error needs an identity");
         }
         if (!(standardUncertainty >= 0) || Double.isInfinite(standardUncertainty)) {
-            throw new IllegalArgumentException(
-                    "standard uncertainty of %s is %s, not zero or more"
-                            .formatted(identity, standardUncertainty));
+            throw new IllegalArgumentException("standard uncertainty of %s is %s, not zero or more"
+                    .formatted(identity, standardUncertainty));
         }
         if (!(degreesOfFreedom > 0)) {
-            throw new IllegalArgumentException(
-                    "degrees of freedom of %s are %s, not above 0"
-                            .formatted(identity, degreesOfFreedom));
+            throw new IllegalArgumentException("degrees of freedom of %s are %s, not above 0"
+                    .formatted(identity, degreesOfFreedom));
         }
+    }
+
+    /** By identity alone, so that a map of sources is as quick as one of names. */
+    @Override
+    public int hashCode() {
+        return identity.hashCode();
     }
 
     /** Returns a source that one specimen's reading has afresh, its size known. */
