@@ -1,0 +1,44 @@
+package org.twinbar.method.tensile;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.twinbar.method.Input;
+import org.twinbar.method.Readings;
+
+/** The ways in which a section may be known: two sides, a diameter, or its area. */
+record Section(Input width, Input thickness, Input diameter, Input area) {
+
+    static final Section PULLED =
+            new Section(PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA);
+    static final Section BEFORE = new Section(
+            PullForm.WIDTH_BEFORE,
+            PullForm.THICKNESS_BEFORE,
+            PullForm.DIAMETER_BEFORE,
+            PullForm.AREA_BEFORE);
+
+    /** Returns the area (mm²) in the readings' world; empty where it can't be known. */
+    OptionalDouble areaOf(Readings readings) {
+        double found;
+        if (readings.has(width) && readings.has(thickness)) {
+            found = readings.number(width) * readings.number(thickness);
+        } else if (readings.has(diameter)) {
+            double across = readings.number(diameter);
+            found = Math.PI / 4 * across * across;
+        } else if (readings.has(area)) {
+            found = readings.number(area);
+        } else {
+            return OptionalDouble.empty();
+        }
+        return found > 0 ? OptionalDouble.of(found) : OptionalDouble.empty();
+    }
+
+    /** Returns why the area can't be known, in words. */
+    String missing() {
+        return "neither %s and %s nor %s nor %s was given"
+                .formatted(plain(width), plain(thickness), plain(diameter), plain(area));
+    }
+
+    private static String plain(Input input) {
+        return input.label().toLowerCase(Locale.ROOT);
+    }
+}
