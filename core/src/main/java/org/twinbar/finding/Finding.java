@@ -15,7 +15,7 @@ public record Finding(Kind kind, List<String> arguments) {
         int places = kind.pattern().split("%s", -1).length - 1;
         if (places != arguments.size()) {
             throw new IllegalArgumentException(
-                    "finding '%s' has %d places, %d arguments"
+                    "finding '%s' has %s places, %s arguments"
                             .formatted(kind.code(), places, arguments.size()));
         }
     }

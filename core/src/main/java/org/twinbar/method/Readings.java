@@ -359,7 +359,7 @@ public final class Readings {
             for (double[] other : recorded.channels.values()) {
                 if (other.length != values.length) {
                     throw new IllegalArgumentException(
-                            "%s of %s has %d rows, another channel has %d"
+                            "%s of %s has %s rows, another channel has %s"
                                     .formatted(
                                             channel.name(),
                                             recorded.specimen,
@@ -396,7 +396,7 @@ public final class Readings {
             recorded.movedMarks.forEach((mark, row) -> {
                 if (row < 0 || row >= rows) {
                     throw new IllegalArgumentException(
-                            "%s of %s was put on row %d, the curve has rows 0 to %d"
+                            "%s of %s was put on row %s, the curve has rows 0 to %s"
                                     .formatted(mark, recorded.specimen, row, rows - 1));
                 }
             });

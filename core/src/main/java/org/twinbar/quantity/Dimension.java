@@ -64,7 +64,7 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
             if (dimension.equals(ENERGY.per(LENGTH.power(2)))) return "an energy per area";
             if (dimension.equals(MASS.per(TIME))) return "a mass per time";
             return "of dimension "
-                    + "length^%d mass^%d time^%d temperature^%d angle^%d"
+                    + "length^%s mass^%s time^%s temperature^%s angle^%s"
                             .formatted(
                                     dimension.length,
                                     dimension.mass,

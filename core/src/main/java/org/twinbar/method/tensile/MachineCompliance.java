@@ -62,7 +62,7 @@ public record MachineCompliance(double compliance, double complianceUncertainty,
             double[] lengthsMm, double[] apparent, double areaMm2) {
         if (lengthsMm.length < 3 || lengthsMm.length != apparent.length || !(areaMm2 > 0)) {
             throw new IllegalArgumentException(
-                    "%d lengths, %d compliances and an area of %s mm²: 3 or more of each and above 0"
+                    "%s lengths, %s compliances and an area of %s mm²: 3 or more of each and above 0"
                             .formatted(lengthsMm.length, apparent.length, areaMm2));
         }
         Line line = Line.through(lengthsMm, apparent);

@@ -52,7 +52,7 @@ final class ModulusWindow {
         }
         int points = to.getAsInt() - from.getAsInt() + 1;
         if (points < FEWEST_POINTS && !byChord()) {
-            return Optional.of("%d rows lie in the modulus window, a line wants %d; sample faster"
+            return Optional.of("%s rows lie in the modulus window, a line wants %s; sample faster"
                     .formatted(Math.max(0, points), FEWEST_POINTS));
         }
         return slope() > 0
