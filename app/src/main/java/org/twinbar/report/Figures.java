@@ -1,0 +1,55 @@
+package org.twinbar.report;
+
+/**
+ * Pictures as SVG text that stands inline in a page, in a file of its own, or in a PDF.
+ *
+ * <p>Colours are variables that {@link Theme#css()} declares; text is text in the page's own
+ * typeface; each picture says in words what it shows.
+ */
+public final class Figures {
+
+    private Figures() {}
+
+    /** Returns specimens as points: a row for each group with its mean and 95 % interval. */
+    public static String clusters(Clusters clusters) {
+        return ClustersFigure.of(clusters);
+    }
+
+    /** Returns an effect with its interval against no change and what is worth having. */
+    public static String effect(Effect effect) {
+        return EffectFigure.of(effect);
+    }
+
+    /** Returns the small drawing that stands beside a verdict's word. */
+    public static String mark(VerdictMark mark, String words) {
+        return mark.svg(words);
+    }
+
+    /** Returns recorded curves laid over each other. */
+    public static String curves(Curves curves) {
+        return CurvesFigure.of(curves);
+    }
+
+    /** Returns a point for each specimen that says yes or no. */
+    public static String shares(Shares shares) {
+        return SharesFigure.of(shares);
+    }
+
+    /** Returns step curves of the share to which something has not happened yet. */
+    public static String survival(Survival survival) {
+        return SurvivalFigure.of(survival);
+    }
+
+    /** Returns shares of a whole as bars. */
+    public static String parts(Parts parts) {
+        return PartsFigure.of(parts);
+    }
+
+    /** Returns the style sheet that pictures need beside the theme. */
+    public static String css() {
+        return ".figure{display:block;width:100%;height:auto}.figure text{font-family:inherit}"
+                + ".figure .name{visibility:hidden;pointer-events:none}"
+                + ".figure .point:hover .name{visibility:visible}"
+                + ".figure .curve:hover path{stroke-width:3}.mark{display:block;height:30px;width:132px}";
+    }
+}
