@@ -71,14 +71,26 @@ public final class Readings {
      * @throws IllegalStateException where it was not read; ask {@link #has} first
      */
     public double number(Input input) {
-        Recorded.Number number = recorded.numbers.get(input.name());
-        if (number == null) {
-            throw new IllegalStateException(input.name() + " was not read");
-        }
         Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
-        Source own =
-                recorded.own(input.name(), () -> number.own(named(input), reader.instrument()));
-        return reader.moved(number.mean() + error(own), this);
+        double mean = recorded.number(input).mean();
+        return reader.moved(mean + error(own(input)), this);
+    }
+
+    /**
+     * Returns the standard uncertainty that a number has from its readings alone: their step, their
+     * scatter, or as it was given; for detection limits.
+     *
+     * @throws IllegalStateException where it was not read; ask {@link #has} first
+     */
+    public double readingUncertainty(Input input) {
+        return own(input).standardUncertainty();
+    }
+
+    private Source own(Input input) {
+        Recorded.Number number = recorded.number(input);
+        Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
+        String name = number.reach() == Source.Reach.OWN ? named(input) : plain(input);
+        return recorded.own(input.name(), () -> number.own(name, reader.instrument()));
     }
 
     /** Returns how many readings a number has; 0 where it was not read. */
@@ -212,7 +224,11 @@ public final class Readings {
     }
 
     private String named(Named reading) {
-        return specimen() + " " + reading.name().replace('_', ' ');
+        return specimen() + " " + plain(reading);
+    }
+
+    private static String plain(Named reading) {
+        return reading.name().replace('_', ' ');
     }
 
     /** Begins the readings of one specimen. */
@@ -237,6 +253,8 @@ public final class Readings {
         final String specimen;
         final String group;
         final Bench bench;
+        static final double EXACTLY_KNOWN = Double.POSITIVE_INFINITY;
+
         final Map<String, Number> numbers = new HashMap<>();
         final Map<String, String> words = new HashMap<>();
         final Map<String, double[]> channels = new HashMap<>();
@@ -263,6 +281,14 @@ public final class Readings {
             return known;
         }
 
+        Number number(Input input) {
+            Number number = numbers.get(input.name());
+            if (number == null) {
+                throw new IllegalStateException(input.name() + " was not read");
+            }
+            return number;
+        }
+
         Source own(String name, Supplier<Source> first) {
             Source known = owns.get(name);
             if (known == null) {
@@ -272,7 +298,8 @@ public final class Readings {
             return known;
         }
 
-        record Number(double[] readings, @Nullable Double ownUncertainty) {
+        /** One number; where it is the same for all, its own error is one that all share. */
+        record Number(double[] readings, @Nullable Double ownUncertainty, Source.Reach reach) {
 
             double mean() {
                 double sum = 0;
@@ -284,19 +311,20 @@ public final class Readings {
 
             Source own(String name, Instrument instrument) {
                 if (ownUncertainty != null) {
-                    return Source.own(name + " as given", Shape.NORMAL, ownUncertainty);
+                    return source(name + " as given", Shape.NORMAL, ownUncertainty, EXACTLY_KNOWN);
                 }
                 double step = instrument.resolutionUncertainty();
                 double scatter = scatter();
-                boolean scatterShows = scatter > 0 && scatter >= Math.sqrt(3) * step;
-                return scatterShows
-                        ? new Source(
-                                name + " scatter",
-                                Source.Reach.OWN,
-                                Shape.STUDENT,
-                                scatter / Math.sqrt(readings.length),
-                                readings.length - 1.0)
-                        : instrument.resolutionOf(name);
+                double ofMean = scatter / Math.sqrt(readings.length);
+                // Written after METHODS J.1: rounding does not average out.
+                boolean scatterShows = scatter >= Math.sqrt(3) * step || ofMean > step;
+                return scatter > 0 && scatterShows
+                        ? source(name + " scatter", Shape.STUDENT, ofMean, readings.length - 1.0)
+                        : source(name + " resolution", Shape.RECTANGULAR, step, EXACTLY_KNOWN);
+            }
+
+            private Source source(String identity, Shape shape, double u, double freedom) {
+                return new Source(identity, reach, shape, u, freedom);
             }
 
             private double scatter() {
@@ -323,15 +351,33 @@ public final class Readings {
 
         /** Adds the readings of a number; several are repeats of the same thing. */
         public Builder number(Input input, double... readings) {
-            return number(input, List.of(), readings);
+            return number(input, null, Source.Reach.OWN, readings);
         }
 
         /** Adds a number whose own standard uncertainty was given. */
         public Builder numberWithUncertainty(Input input, double reading, double own) {
-            return number(input, List.of(own), reading);
+            return number(input, own, Source.Reach.OWN, reading);
         }
 
-        private Builder number(Input input, List<Double> own, double... readings) {
+        /**
+         * Adds a number that was read once for all specimens, such as the arm of a pendulum: what
+         * is wrong with that reading moves them together, and does not average out.
+         */
+        public Builder numberForAll(Input input, double... readings) {
+            return number(input, null, Source.Reach.SHARED, readings);
+        }
+
+        /** Adds a number that was read once for all, with its own standard uncertainty. */
+        public Builder numberForAllWithUncertainty(Input input, double reading, double own) {
+            return number(input, own, Source.Reach.SHARED, reading);
+        }
+
+        private Builder number(
+                Input input, @Nullable Double own, Source.Reach reach, double... readings) {
+            if (readings.length == 0) {
+                throw new IllegalArgumentException(
+                        "%s of %s has no reading".formatted(input.name(), recorded.specimen));
+            }
             for (double reading : readings) {
                 if (!input.limits().allow(reading)) {
                     throw new IllegalArgumentException("%s of %s is %s %s, must be %s"
@@ -343,13 +389,24 @@ public final class Readings {
                                     input.limits().describe(input.unit())));
                 }
             }
-            recorded.numbers.put(
-                    input.name(),
-                    new Recorded.Number(readings.clone(), own.isEmpty() ? null : own.get(0)));
+            recorded.numbers.put(input.name(), new Recorded.Number(readings.clone(), own, reach));
             return this;
         }
 
+        /**
+         * Adds a word that was noted, or the way of calculating that was chosen.
+         *
+         * @throws IllegalArgumentException where the description doesn't allow it there
+         */
         public Builder word(Named words, String word) {
+            List<String> allowed = words instanceof Words noted
+                    ? noted.allowed()
+                    : words instanceof Choice choice ? choice.allowed() : List.of();
+            if (!allowed.isEmpty() && !allowed.contains(word)) {
+                throw new IllegalArgumentException("%s of %s is '%s', must be one of %s"
+                        .formatted(
+                                words.name(), recorded.specimen, word, String.join(", ", allowed)));
+            }
             recorded.words.put(words.name(), word);
             return this;
         }
@@ -371,7 +428,20 @@ public final class Readings {
             return this;
         }
 
+        /**
+         * Sets a number of the calculation.
+         *
+         * @throws IllegalArgumentException where it is beyond its limits
+         */
         public Builder setting(Setting setting, double value) {
+            if (!setting.limits().allow(value)) {
+                throw new IllegalArgumentException("%s is %s %s, must be %s"
+                        .formatted(
+                                setting.name(),
+                                value,
+                                setting.unit().symbol(),
+                                setting.limits().describe(setting.unit())));
+            }
             recorded.settings.put(setting.name(), value);
             return this;
         }
