@@ -8,8 +8,8 @@ import org.twinbar.method.Readings;
  * Pulls whose truth is known: a bar of 10 by 4 mm, 115 mm between the grips, E = 2500 MPa, on a
  * machine that gives, behind a toe of slack.
  *
- * <p>Invented; the law is σ = s·(1 − exp(−E·ε/s)) up to the break, with the toe as a start of half the
- * slope.
+ * <p>Invented; the law is σ = s·(1 − exp(−E·ε/s)) up to the break, with the toe as a start of half
+ * the slope.
  */
 record SimulatedPull(
         double modulus,
@@ -33,7 +33,16 @@ record SimulatedPull(
 
     SimulatedPull withSlip() {
         return new SimulatedPull(
-                modulus, ceiling, strainAtBreak, toeMm, compliance, rows, noiseN, stepMm, 120, seed);
+                modulus,
+                ceiling,
+                strainAtBreak,
+                toeMm,
+                compliance,
+                rows,
+                noiseN,
+                stepMm,
+                120,
+                seed);
     }
 
     SimulatedPull withCompliance(double mmPerN) {
@@ -48,7 +57,16 @@ record SimulatedPull(
 
     SimulatedPull withRows(int count) {
         return new SimulatedPull(
-                modulus, ceiling, strainAtBreak, toeMm, compliance, count, noiseN, stepMm, slipN, seed);
+                modulus,
+                ceiling,
+                strainAtBreak,
+                toeMm,
+                compliance,
+                count,
+                noiseN,
+                stepMm,
+                slipN,
+                seed);
     }
 
     SimulatedPull withNoise(double newtons, long newSeed) {

@@ -113,7 +113,8 @@ class TensileTest {
                     .number(PullForm.PEAK_FORCE, 800)
                     .word(PullForm.BROKE_AT, place));
             assertThat(result.yields().get(PullForm.STRENGTH))
-                    .isInstanceOfSatisfying(Yield.AtLeast.class, b -> assertThat(b.bound()).isEqualTo(20));
+                    .isInstanceOfSatisfying(
+                            Yield.AtLeast.class, b -> assertThat(b.bound()).isEqualTo(20));
             assertThat(Pulled.found(result, "break-outside-gauge")).isTrue();
             assertThat(result.budgets()).doesNotContainKey(PullForm.STRENGTH);
         }
@@ -126,7 +127,9 @@ class TensileTest {
     @Test
     void strengthAtTheFirstMaximumWhereThatIsChosen() {
         double[] way = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15};
-        double[] drawn = {0, 300, 600, 900, 1000, 900, 860, 850, 850, 860, 900, 1000, 1100, 1200, 1250, 3};
+        double[] drawn = {
+            0, 300, 600, 900, 1000, 900, 860, 850, 850, 860, 900, 1000, 1100, 1200, 1250, 3
+        };
         Readings.Builder readings = Pulled.bar(10, 4)
                 .number(PullForm.GRIP_DISTANCE, 100)
                 .channel(PullForm.FORCE, drawn)
