@@ -1,0 +1,42 @@
+package org.twinbar.study;
+
+import java.util.List;
+
+/** What became of one question of a claim. */
+public sealed interface Answer {
+
+    /** Returns the question in a few words, such as {@code tensile strength, flat}. */
+    String question();
+
+    /**
+     * A question that no test on a home bench can settle, such as contact with food or a certified
+     * load: what would have to hold, what is known of it, and who decides.
+     */
+    record OffBench(String question, List<Condition> conditions, String whoDecides)
+            implements Answer {
+        public OffBench {
+            if (whoDecides.isBlank()) {
+                throw new IllegalArgumentException(
+                        "'%s' must say who decides".formatted(question));
+            }
+            conditions = List.copyOf(conditions);
+        }
+    }
+
+    /**
+     * What would have to hold.
+     *
+     * @param evidence what is known of it here; may say that nothing is
+     */
+    record Condition(String text, String evidence) {}
+
+    /** A question that has no verdict yet. */
+    record Unanswered(String question, String reason) implements Answer {
+        public Unanswered {
+            if (reason.isBlank()) {
+                throw new IllegalArgumentException(
+                        "'%s' has no verdict and no reason".formatted(question));
+            }
+        }
+    }
+}

@@ -1,0 +1,15 @@
+package org.twinbar.study;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Copies of maps that keep their order: {@link Map#copyOf} shuffles from run to run. */
+final class Ordered {
+
+    private Ordered() {}
+
+    static <K, V> Map<K, V> copy(Map<K, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+}
