@@ -88,7 +88,9 @@ final class Chart {
 
     /** Returns how wide a text is, in units of the picture. */
     static double widthOf(String text, Fonts.Weight weight) {
-        return Fonts.of(weight, TEXT).getStringBounds(text, METRICS).getWidth();
+        // Pages set tabular digits, all as wide as a zero.
+        String asSet = text.replaceAll("[0-9]", "0");
+        return Fonts.of(weight, TEXT).getStringBounds(asSet, METRICS).getWidth();
     }
 
     private final class Painted extends AbstractXYAnnotation {
@@ -219,7 +221,7 @@ final class Chart {
                         drawing.run();
                         double width = widthOf(name, Fonts.Weight.REGULAR);
                         double at = Math.max(left(), Math.min(x - width / 2, right() - width));
-                        canvas.group(Map.of("class", "name", "aria-hidden", "true"), () -> {
+                        canvas.group(Map.of("class", "tip", "aria-hidden", "true"), () -> {
                             double base = y - radius - 7;
                             ground(at - 3, base - 15, width + 6, 20);
                             text(name, at, base, Theme.INK, Fonts.Weight.REGULAR);

@@ -30,7 +30,7 @@ public record Curves(String across, String up, List<Group> groups) {
     public record Curve(String specimen, double[] across, double[] up, Optional<Integer> peak) {
         public Curve {
             if (across.length != up.length) {
-                throw new IllegalArgumentException("the curve of %s has %d rows across and %d up"
+                throw new IllegalArgumentException("the curve of %s has %s rows across and %s up"
                         .formatted(specimen, across.length, up.length));
             }
         }

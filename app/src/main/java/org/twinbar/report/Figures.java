@@ -48,8 +48,8 @@ public final class Figures {
     /** Returns the style sheet that pictures need beside the theme. */
     public static String css() {
         return ".figure{display:block;width:100%;height:auto}.figure text{font-family:inherit}"
-                + ".figure .name{visibility:hidden;pointer-events:none}"
-                + ".figure .point:hover .name{visibility:visible}"
+                + ".figure .tip{visibility:hidden;pointer-events:none}"
+                + ".figure .point:hover .tip{visibility:visible}"
                 + ".figure .curve:hover path{stroke-width:3}.mark{display:block;height:30px;width:132px}";
     }
 }

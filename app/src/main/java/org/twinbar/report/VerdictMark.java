@@ -30,7 +30,7 @@ public record VerdictMark(
         double middle = HEIGHT / 2.0;
         StringBuilder svg = new StringBuilder(700);
         svg.append(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">"
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 %s %s\" role=\"img\" aria-label=\"%s\">"
                         .formatted(WIDTH, HEIGHT, CompactSvg.escaped(words)));
         line(svg, place(none, from, span), 2, place(none, from, span), HEIGHT - 2, "ink", "2", "");
         if (worth.isPresent() && worth.getAsDouble() != none) {

@@ -16,8 +16,7 @@ public sealed interface Answer {
             implements Answer {
         public OffBench {
             if (whoDecides.isBlank()) {
-                throw new IllegalArgumentException(
-                        "'%s' must say who decides".formatted(question));
+                throw new IllegalArgumentException("'%s' must say who decides".formatted(question));
             }
             conditions = List.copyOf(conditions);
         }

@@ -2,14 +2,14 @@
  * Use cases: what a person does with a study, from its readings to its verdicts.
  *
  * <p>Only the readings, claims and corrections are kept; results, comparisons and verdicts are
- * calculated from them each time, so that a corrected formula reaches every page at once. What comes
- * out is a {@link org.twinbar.study.JudgedStudy}: plain records, free of store and files, which the
- * report, the pages and the command line read.
+ * calculated from them each time, so that a corrected formula reaches every page at once. What
+ * comes out is a {@link org.twinbar.study.JudgedStudy}: plain records, free of store and files,
+ * which the report, the pages and the command line read.
  *
  * <p>The package is the only one that knows core and store together. It knows no page, no command
- * and no picture. Turned down: keeping results beside the readings (they would go stale in silence),
- * and a study object that fetches from the store while it is read (a report must be made from one
- * state).
+ * and no picture. Turned down: keeping results beside the readings (they would go stale in
+ * silence), and a study object that fetches from the store while it is read (a report must be made
+ * from one state).
  */
 @NullMarked
 package org.twinbar.study;

@@ -164,7 +164,13 @@ final class Pictures {
                         new Parts.Part("force zero drift", 0.002)));
     }
 
+    private static final Map<String, String> ALL = draw();
+
     static Map<String, String> all() {
+        return ALL;
+    }
+
+    private static Map<String, String> draw() {
         Map<String, String> all = new LinkedHashMap<>();
         all.put("clusters", Figures.clusters(clusters()));
         all.put("effect", Figures.effect(effect()));
