@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
@@ -147,18 +146,17 @@ public final class Readings {
     }
 
     /**
-     * Returns a number that is the same in all worlds, such as the noise of a curve, calculated
-     * once.
+     * Returns what is the same in all worlds, such as the noise of a curve, calculated once.
      *
      * @param what names it among all that the method keeps so
      */
-    public double once(String what, DoubleSupplier calculation) {
-        Double known = recorded.kept.get(what);
+    public <T> T once(String what, Class<T> type, Supplier<T> calculation) {
+        Object known = recorded.kept.get(what);
         if (known == null) {
-            known = calculation.getAsDouble();
+            known = calculation.get();
             recorded.kept.put(what, known);
         }
-        return known;
+        return type.cast(known);
     }
 
     public double setting(Setting setting) {
@@ -264,7 +262,7 @@ public final class Readings {
         final Map<String, Source> sources = new LinkedHashMap<>();
         final Map<String, Reader> readers = new LinkedHashMap<>();
         final Map<String, Source> owns = new HashMap<>();
-        final Map<String, Double> kept = new HashMap<>();
+        final Map<String, Object> kept = new HashMap<>();
 
         Recorded(String specimen, String group, Bench bench) {
             this.specimen = specimen;

@@ -26,6 +26,16 @@ public final class Trace {
         return recorded[row] * scale + offset;
     }
 
+    /** Returns what a recorded number is multiplied by here; 1 in the world without errors. */
+    public double scale() {
+        return scale;
+    }
+
+    /** Returns what is added to it then; 0 in the world without errors. */
+    public double offset() {
+        return offset;
+    }
+
     public double last() {
         return get(recorded.length - 1);
     }

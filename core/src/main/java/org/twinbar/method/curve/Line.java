@@ -26,6 +26,22 @@ public record Line(
         return sums.line();
     }
 
+    /**
+     * Returns the line of sums, its slope NaN where the points have no spread in x.
+     *
+     * <pre>slope = Sxy / Sxx,  u(slope) = √( (Syy − slope·Sxy) / ((n − 2)·Sxx) ),
+     * u(intercept) = u(slope)·√(Sxx/n + x̄²)</pre>
+     *
+     * <p>Source: JCGM 100:2008, H.3, equations (H.13a) to (H.13f).
+     */
+    static Line of(int points, double meanX, double meanY, double xx, double xy, double yy) {
+        double slope = xx > 0 ? xy / xx : Double.NaN;
+        double left = Math.max(0, yy - slope * xy);
+        double u = points > 2 ? Math.sqrt(left / ((points - 2) * xx)) : 0;
+        double uAtZero = u * Math.sqrt(xx / points + meanX * meanX);
+        return new Line(slope, meanY - slope * meanX, u, uAtZero, points);
+    }
+
     /** Returns where the line crosses zero, as −intercept / slope. */
     public double zeroCrossing() {
         return -intercept / slope;
@@ -91,22 +107,22 @@ public record Line(
             return xx - x * x / n;
         }
 
-        /**
-         * Returns the line, its slope NaN where the points have no spread in x.
-         *
-         * <pre>slope = Sxy / Sxx,  u(slope) = √( (Syy − slope·Sxy) / ((n − 2)·Sxx) ),
-         * u(intercept) = u(slope)·√(Sxx/n + x̄²)</pre>
-         *
-         * <p>Source: JCGM 100:2008, H.3, equations (H.13a) to (H.13f).
-         */
         Line line() {
-            double slope = slope();
-            double meanX = firstX + x / n;
-            double meanY = firstY + y / n;
-            double left = yy - y * y / n - slope * (xy - x * y / n);
-            double u = n > 2 ? Math.sqrt(Math.max(0, left) / ((n - 2) * spread())) : 0;
-            double uAtZero = u * Math.sqrt(spread() / n + meanX * meanX);
-            return new Line(slope, meanY - slope * meanX, u, uAtZero, n);
+            return Line.of(
+                    n, firstX + x / n, firstY + y / n, spread(), xy - x * y / n, yy - y * y / n);
+        }
+
+        Window window(int from, int to, double work) {
+            return new Window(
+                    from,
+                    to,
+                    n,
+                    firstX + x / n,
+                    firstY + y / n,
+                    spread(),
+                    xy - x * y / n,
+                    yy - y * y / n,
+                    work);
         }
     }
 }

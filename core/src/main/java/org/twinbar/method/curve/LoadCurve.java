@@ -27,6 +27,8 @@ public final class LoadCurve {
     /** Share of the largest force that the straight stretch spans; our own, wide against noise. */
     private static final double STRAIGHT_SPAN = 0.20;
 
+    private static final int ROWS_TO_SEARCH = 1000;
+
     private static final int FEWEST_ROWS_OF_A_STRETCH = 4;
 
     private final Trace force;
@@ -67,37 +69,45 @@ public final class LoadCurve {
 
     /** Returns the way at a row, without what the machine gave. */
     public double way(int row) {
+        return needTravel().get(row) - compliance * force.get(row);
+    }
+
+    /** Returns the sums of a run of rows as they are here; for the world without errors. */
+    public Window window(int from, int to) {
+        return Window.of(force, needTravel(), from, to);
+    }
+
+    /**
+     * Returns the line of force on way through a run of rows.
+     *
+     * @param atRest its sums in the world without errors: the line in any other follows from them,
+     *     so that no world goes through the rows again
+     */
+    public Line line(Window atRest) {
+        return atRest.in(force, needTravel(), compliance);
+    }
+
+    /**
+     * Returns ∫ F ds over a run of rows by the trapezoid rule.
+     *
+     * <pre>s = d − C·F,  ∫ F ds = ∫ F dd − C·(F_to² − F_from²)/2</pre>
+     *
+     * @param atRest the sums of the run in the world without errors
+     */
+    public double work(Window atRest) {
+        Trace travel = needTravel();
+        double way = travel.get(atRest.to()) - travel.get(atRest.from());
+        double byTravel = force.scale() * travel.scale() * atRest.work() + force.offset() * way;
+        double first = force.get(atRest.from());
+        double last = force.get(atRest.to());
+        return byTravel - compliance * (last * last - first * first) / 2;
+    }
+
+    private Trace needTravel() {
         if (travel == null) {
             throw new IllegalStateException("no travel was recorded");
         }
-        return travel.get(row) - compliance * force.get(row);
-    }
-
-    /** Returns the line of force on way through the rows from and to, both included. */
-    public Line line(int from, int to) {
-        Line.Sums sums = new Line.Sums();
-        for (int row = from; row <= to; row++) {
-            sums.add(way(row), force.get(row));
-        }
-        return sums.line();
-    }
-
-    /** Returns ∫ F ds between two rows by the trapezoid rule; rows without numbers are bridged. */
-    public double work(int from, int to) {
-        double work = 0;
-        double lastForce = force.get(from);
-        double lastWay = way(from);
-        for (int row = from + 1; row <= to; row++) {
-            double nextForce = force.get(row);
-            double nextWay = way(row);
-            double step = (lastForce + nextForce) / 2 * (nextWay - lastWay);
-            if (Double.isFinite(step)) {
-                work += step;
-                lastForce = nextForce;
-                lastWay = nextWay;
-            }
-        }
-        return work;
+        return travel;
     }
 
     /** Returns the row of the largest force. */
@@ -159,16 +169,21 @@ public final class LoadCurve {
     /**
      * Returns the steepest stretch before the peak over which the force rises by a fifth of the
      * largest; the whole rise where there is none so long.
+     *
+     * <p>A curve of very many rows is searched on about a thousand of them: where the stretch
+     * begins and ends matters little, and its line is laid through all of its rows.
      */
     public Stretch steepest(int peak) {
+        int step = Math.max(1, peak / ROWS_TO_SEARCH);
+        int last = peak - peak % step;
         double rise = STRAIGHT_SPAN * (force.get(peak) - Math.min(0, force.get(0)));
         Line.Sums sums = new Line.Sums();
         Stretch best = new Stretch(0, peak);
         double steepest = Double.NEGATIVE_INFINITY;
-        int to = -1;
-        for (int from = 0; from < peak; from++) {
-            while (to < peak && (to < from || force.get(to) - force.get(from) < rise)) {
-                to++;
+        int to = -step;
+        for (int from = 0; from < last; from += step) {
+            while (to < last && (to < from || force.get(to) - force.get(from) < rise)) {
+                to += step;
                 sums.add(way(to), force.get(to));
             }
             if (force.get(to) - force.get(from) < rise) {

@@ -74,8 +74,10 @@ public final class Leak implements TestMethod {
         }
         double rate = rate(readings, interval.getAsDouble());
         double limit = readings.once(
-                "detection limit", () -> detectionLimit(readings, interval.getAsDouble()));
-        boolean detected = readings.once("detected", () -> rate >= limit ? 1 : 0) == 1;
+                "detection limit",
+                Double.class,
+                () -> detectionLimit(readings, interval.getAsDouble()));
+        boolean detected = readings.once("detected", Boolean.class, () -> rate >= limit);
         return detected
                 ? new Yield.Value(rate)
                 : new Yield.Below(

@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.twinbar.method.Readings;
 import org.twinbar.method.curve.Line;
 import org.twinbar.method.curve.LoadCurve;
+import org.twinbar.method.curve.Window;
 
 /** The rows between two strains, 0.05 and 0.25 % unless set otherwise (ISO 527-1:2019, 10.3). */
 final class ModulusWindow {
@@ -70,7 +71,10 @@ final class ModulusWindow {
 
     /** Returns the line through all points of the window, force on way. */
     Line line() {
-        return curve.line(from.getAsInt(), to.getAsInt());
+        return curve.line(readings.once(
+                "modulus window",
+                Window.class,
+                () -> curve.window(from.getAsInt(), to.getAsInt())));
     }
 
     /** Returns the slope between the two strains themselves, the force interpolated there. */

@@ -12,6 +12,7 @@ import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Line;
 import org.twinbar.method.curve.LoadCurve;
 import org.twinbar.method.curve.Noise;
+import org.twinbar.method.curve.Window;
 
 /** One specimen's curve in one world, from the force that it reached to where it broke. */
 final class Pull {
@@ -46,9 +47,7 @@ final class Pull {
         }
         int peak = readings.mark(PullForm.PEAK, () -> OptionalInt.of(force.rowOfLargest()))
                 .getAsInt();
-        double upsideDown =
-                readings.once("upside down", () -> CurveFindings.isUpsideDown(force) ? 1 : 0);
-        if (upsideDown == 1) {
+        if (readings.once("upside down", Boolean.class, () -> CurveFindings.isUpsideDown(force))) {
             out.found(CurveFindings.upsideDown(force));
             out.restMissing("the force is negative throughout: its sign is turned round");
             return;
@@ -57,9 +56,10 @@ final class Pull {
             out.restMissing("the force never rises above zero");
             return;
         }
-        double noise = readings.once("noise", () -> Noise.of(force, 0, peak));
+        double noise = readings.once("noise", Double.class, () -> Noise.of(force, 0, peak));
         Bound bound = Bound.ofBreak(readings);
-        if (readings.once("saturated", () -> CurveFindings.isSaturated(force, peak) ? 1 : 0) == 1) {
+        if (readings.once(
+                "saturated", Boolean.class, () -> CurveFindings.isSaturated(force, peak))) {
             bound = bound.or(new Bound("the load cell was at its end"));
         }
         if (readings.atRest()) {
@@ -120,13 +120,22 @@ final class Pull {
         if (readings.choice(PullForm.TOE).equals(PullForm.AS_RECORDED)) {
             return curve.way(start);
         }
-        OptionalInt from = readings.mark(
-                PullForm.STRAIGHT_FROM,
-                () -> OptionalInt.of(curve.steepest(peak).from()));
-        OptionalInt to = readings.mark(
-                PullForm.STRAIGHT_TO, () -> OptionalInt.of(curve.steepest(peak).to()));
-        Line line = curve.line(from.getAsInt(), to.getAsInt());
+        int from = readings.mark(
+                        PullForm.STRAIGHT_FROM,
+                        () -> OptionalInt.of(straight(curve, peak).from()))
+                .getAsInt();
+        int to = readings.mark(
+                        PullForm.STRAIGHT_TO,
+                        () -> OptionalInt.of(straight(curve, peak).to()))
+                .getAsInt();
+        Line line = curve.line(
+                readings.once("straight line", Window.class, () -> curve.window(from, to)));
         return line.slope() > 0 ? line.zeroCrossing() : curve.way(start);
+    }
+
+    private LoadCurve.Stretch straight(LoadCurve curve, int peak) {
+        return readings.once(
+                "straight stretch", LoadCurve.Stretch.class, () -> curve.steepest(peak));
     }
 
     private void strains(

@@ -6,6 +6,7 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
 import org.twinbar.method.curve.LoadCurve;
+import org.twinbar.method.curve.Window;
 
 /**
  * How the stretch was recorded, and what makes a strain of it.
@@ -85,15 +86,19 @@ record Stretching(@Nullable Channel channel, OptionalDouble strainPerWay, Over o
         if (readings.has(PullForm.DISPLACEMENT)) {
             Trace travel = readings.trace(PullForm.DISPLACEMENT);
             LoadCurve curve = LoadCurve.of(force, travel, compliance(readings));
-            return OptionalDouble.of(curve.work(from, to));
+            return OptionalDouble.of(work(curve, readings, from, to));
         }
-        double work = curve(force, readings).work(from, to);
+        double work = work(curve(force, readings), readings, from, to);
         if (PullForm.STRAIN.equals(channel)) {
             return readings.has(PullForm.GAUGE_LENGTH)
                     ? OptionalDouble.of(work * PERCENT * readings.number(PullForm.GAUGE_LENGTH))
                     : OptionalDouble.empty();
         }
         return OptionalDouble.of(work);
+    }
+
+    private static double work(LoadCurve curve, Readings readings, int from, int to) {
+        return curve.work(readings.once("work", Window.class, () -> curve.window(from, to)));
     }
 
     private static double compliance(Readings readings) {
