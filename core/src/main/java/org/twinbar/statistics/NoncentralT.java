@@ -17,9 +17,6 @@ public record NoncentralT(double df, double noncentrality) implements Distributi
 
     private static final double LARGEST = 1000;
 
-    /** Beyond this drop of its logarithm the density of s adds nothing to a double: e⁻⁴⁵ = 3e-20. */
-    private static final double DROP = 45;
-
     /**
      * @throws IllegalArgumentException unless 1 ≤ df < ∞ and −1000 ≤ noncentrality ≤ 1000
      */
@@ -34,12 +31,12 @@ public record NoncentralT(double df, double noncentrality) implements Distributi
 
     @Override
     public double below(double t) {
-        return mean(t, s -> Normal.STANDARD.below(t * s - noncentrality));
+        return Math.min(1, new ScaleError(df).mean(s -> Normal.STANDARD.below(t * s - noncentrality), t));
     }
 
     @Override
     public double above(double t) {
-        return mean(t, s -> Normal.STANDARD.above(t * s - noncentrality));
+        return Math.min(1, new ScaleError(df).mean(s -> Normal.STANDARD.above(t * s - noncentrality), t));
     }
 
     /** {@inheritDoc} The root is found to 14 digits, or to where {@link #below} stops to tell values apart. */
@@ -51,47 +48,5 @@ public record NoncentralT(double df, double noncentrality) implements Distributi
         }
         DoubleUnaryOperator excess = p < 0.5 ? t -> below(t) - p : t -> (1 - p) - above(t);
         return Roots.increasing(excess, noncentrality, 1 + Math.abs(noncentrality) / 4);
-    }
-
-    /** The mean over s of a function whose steepest place is about 1/|t| wide. */
-    private double mean(double t, DoubleUnaryOperator function) {
-        double low = edge(-1);
-        double high = edge(1);
-        double steepness = Math.abs(t) * StrictMath.exp(high);
-        double step = Math.min(Math.min(0.1, 0.5 / Math.sqrt(2 * df)), 0.6 / Math.max(1, steepness));
-        long first = (long) Math.floor(low / step);
-        long last = (long) Math.ceil(high / step);
-        double sum = 0;
-        double weights = 0;
-        for (long i = first; i <= last; i++) {
-            double u = i * step;
-            double weight = StrictMath.exp(logDensity(u));
-            weights += weight;
-            sum += weight * function.applyAsDouble(StrictMath.exp(u));
-        }
-        return Math.min(1, sum / weights);
-    }
-
-    /** The logarithm of the density of u = ln s, 0 at its top u = 0. */
-    private double logDensity(double u) {
-        return df * (u - StrictMath.expm1(2 * u) / 2);
-    }
-
-    private double edge(int side) {
-        double near = 0;
-        double far = side / Math.sqrt(df);
-        while (logDensity(far) > -DROP) {
-            near = far;
-            far *= 2;
-        }
-        while (Math.abs(far - near) > 0.01 * Math.abs(far)) {
-            double middle = (near + far) / 2;
-            if (logDensity(middle) > -DROP) {
-                near = middle;
-            } else {
-                far = middle;
-            }
-        }
-        return far;
     }
 }
