@@ -18,10 +18,11 @@ import java.util.stream.Collectors;
 /**
  * The outside values of one package: {@code checks.csv} beside its tests.
  *
- * <p>The file has the columns {@code id,quantity,inputs,expected,tolerance,source}; lines that begin with {@code #}
- * are its header. A tolerance is absolute, or relative to the expected value where it ends in {@code rel}. What a test
- * found is kept in {@code target/checks/<package>.csv}, from which the table of outside checks is made; a value that
- * was found earlier stays there for as long as its row in {@code checks.csv} is the same.
+ * <p>The file has the columns {@code id,quantity,inputs,expected,tolerance,source}; lines that
+ * begin with {@code #} are its header. A tolerance is absolute, or relative to the expected value
+ * where it ends in {@code rel}. What a test found is kept in {@code target/checks/<package>.csv},
+ * from which the table of outside checks is made; a value that was found earlier stays there for as
+ * long as its row in {@code checks.csv} is the same.
  */
 public final class Checks {
 
@@ -30,8 +31,8 @@ public final class Checks {
 
     private static final List<String> COLUMNS =
             List.of("id", "quantity", "inputs", "expected", "tolerance", "source");
-    private static final List<String> FOUND_COLUMNS =
-            List.of("id", "quantity", "inputs", "expected", "tolerance", "source", "ours", "digits");
+    private static final List<String> FOUND_COLUMNS = List.of(
+            "id", "quantity", "inputs", "expected", "tolerance", "source", "ours", "digits");
 
     private static final Map<String, Checks> BY_PACKAGE = new HashMap<>();
 
@@ -52,7 +53,9 @@ public final class Checks {
     /** The row with this id; a misspelt id fails the test. */
     public Row row(String id) {
         Row row = rows.get(id);
-        assertThat(row).as("row %s of the checks for %s", id, found.getFileName()).isNotNull();
+        assertThat(row)
+                .as("row %s of the checks for %s", id, found.getFileName())
+                .isNotNull();
         return row;
     }
 
@@ -72,7 +75,10 @@ public final class Checks {
             return expected;
         }
 
-        /** Asserts that our value agrees with the outside value within the row's tolerance, and keeps it. */
+        /**
+         * Asserts that our value agrees with the outside value within the row's tolerance, and
+         * keeps it.
+         */
         public void expects(double ours) {
             String what = cells.get(0) + " " + cells.get(1) + " (" + cells.get(5) + ")";
             if (Double.isInfinite(expected)) {
@@ -89,8 +95,8 @@ public final class Checks {
     /**
      * Matching digits of two numbers.
      *
-     * <p>−log₁₀(|ours − expected| / |expected|), without the divisor where the expected value is zero; at least 0 and
-     * at most 15.
+     * <p>−log₁₀(|ours − expected| / |expected|), without the divisor where the expected value is
+     * zero; at least 0 and at most 15.
      */
     public static double digits(double ours, double expected) {
         if (ours == expected) {
@@ -115,14 +121,17 @@ public final class Checks {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        Path found = Path.of(System.getProperty("basedir", ""), "target", "checks", packageName + ".csv");
+        Path found = Path.of(
+                System.getProperty("basedir", ""), "target", "checks", packageName + ".csv");
         Checks checks = new Checks(found, new LinkedHashMap<>());
         List<List<String>> lines = table(text);
         assertThat(lines.get(0)).as("columns of checks.csv of %s", packageName).isEqualTo(COLUMNS);
         for (List<String> cells : lines.subList(1, lines.size())) {
             assertThat(cells).as("row %s of %s", cells.get(0), packageName).hasSameSizeAs(COLUMNS);
             Row before = checks.rows.put(cells.get(0), checks.new Row(cells));
-            assertThat(before).as("a second row %s of %s", cells.get(0), packageName).isNull();
+            assertThat(before)
+                    .as("a second row %s of %s", cells.get(0), packageName)
+                    .isNull();
         }
         checks.recallFound();
         return checks;
@@ -163,11 +172,13 @@ public final class Checks {
 
     private static String line(List<String> cells) {
         return cells.stream()
-                .map(cell -> cell.matches("[^\",]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"')
+                .map(cell ->
+                        cell.matches("[^\",]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"')
                 .collect(Collectors.joining(","));
     }
 
-    private static List<List<String>> table(String text) {
+    /** The rows of a table with commas, its header first; lines that begin with # are left out. */
+    static List<List<String>> table(String text) {
         return text.lines()
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
                 .map(Checks::cells)

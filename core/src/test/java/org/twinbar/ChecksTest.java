@@ -45,9 +45,11 @@ class ChecksTest {
     @Test
     void keepsWhatWasFound() throws IOException {
         checks.row("plain").expects(2.525);
-        Path found = Path.of(System.getProperty("basedir", ""), "target", "checks", "org.twinbar.csv");
+        Path found =
+                Path.of(System.getProperty("basedir", ""), "target", "checks", "org.twinbar.csv");
         assertThat(Files.readString(found))
-                .contains("plain,a number,\"with, a comma and \"\"quotes\"\"\",2.5,0.1,invented,2.525,2.0\n");
+                .contains(
+                        "plain,a number,\"with, a comma and \"\"quotes\"\"\",2.5,0.1,invented,2.525,2.0\n");
     }
 
     private void assertFails(String id, double ours) {
