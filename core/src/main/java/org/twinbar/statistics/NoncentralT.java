@@ -31,12 +31,12 @@ public record NoncentralT(double df, double noncentrality) implements Distributi
 
     @Override
     public double below(double t) {
-        return Math.min(1, new ScaleError(df).mean(s -> Normal.STANDARD.below(t * s - noncentrality), t));
+        return mean(t, s -> Normal.STANDARD.below(t * s - noncentrality));
     }
 
     @Override
     public double above(double t) {
-        return Math.min(1, new ScaleError(df).mean(s -> Normal.STANDARD.above(t * s - noncentrality), t));
+        return mean(t, s -> Normal.STANDARD.above(t * s - noncentrality));
     }
 
     /** {@inheritDoc} The root is found to 14 digits, or to where {@link #below} stops to tell values apart. */
@@ -48,5 +48,9 @@ public record NoncentralT(double df, double noncentrality) implements Distributi
         }
         DoubleUnaryOperator excess = p < 0.5 ? t -> below(t) - p : t -> (1 - p) - above(t);
         return Roots.increasing(excess, noncentrality, 1 + Math.abs(noncentrality) / 4);
+    }
+
+    private double mean(double t, DoubleUnaryOperator function) {
+        return Math.min(1, new ScaleError(df).mean(function, t, noncentrality));
     }
 }
