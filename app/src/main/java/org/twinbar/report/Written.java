@@ -29,6 +29,11 @@ public final class Written {
         return unit.equals("%") ? "(" + plain + ")" + behind(unit) : plain + behind(unit);
     }
 
+    /** Returns an uncertainty with its two significant digits. */
+    public static String uncertainty(double u) {
+        return u > 0 && !Double.isInfinite(u) ? fixed(u, decimals(u)) : number(u, 2);
+    }
+
     /** Returns a value alone, with the digits that its uncertainty allows. */
     public static String rounded(double value, double u) {
         return u > 0 && !Double.isInfinite(u)

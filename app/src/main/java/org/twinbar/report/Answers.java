@@ -1,0 +1,63 @@
+package org.twinbar.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.twinbar.study.Answer;
+import org.twinbar.study.JudgedStudy;
+
+/** What a report says of one question of a claim. */
+final class Answers {
+
+    private Answers() {}
+
+    static Sheet.Answer of(JudgedStudy study, Answer answer, String anchor) {
+        if (answer instanceof Answer.OffBench off) {
+            return offBench(off, anchor);
+        }
+        if (answer instanceof Answer.Unanswered unanswered) {
+            return unanswered(unanswered, anchor);
+        }
+        throw new IllegalStateException("a report has no words for " + answer.getClass());
+    }
+
+    private static Sheet.Answer offBench(Answer.OffBench off, String anchor) {
+        List<String> conditions = new ArrayList<>();
+        off.conditions().forEach(c -> conditions.add(c.text() + " Here: " + c.evidence()));
+        List<Sheet.Item> items = new ArrayList<>();
+        if (!conditions.isEmpty()) {
+            items.add(new Sheet.Item("What would have to hold", conditions));
+        }
+        items.add(Sheet.Item.of("Who decides", off.whoDecides()));
+        return new Sheet.Answer(
+                anchor,
+                capital(off.question()),
+                "",
+                "not for this bench",
+                Optional.empty(),
+                "This can't be settled by a test on this bench. " + off.whoDecides(),
+                "This can't be settled by a test on this bench. " + off.whoDecides(),
+                List.of(),
+                items);
+    }
+
+    private static Sheet.Answer unanswered(Answer.Unanswered unanswered, String anchor) {
+        String sentence = "There is no verdict yet: " + unanswered.reason() + ".";
+        return new Sheet.Answer(
+                anchor,
+                capital(unanswered.question()),
+                "",
+                "no verdict yet",
+                Optional.empty(),
+                sentence,
+                sentence,
+                List.of(),
+                List.of());
+    }
+
+    static String capital(String words) {
+        return words.isEmpty()
+                ? words
+                : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+}

@@ -1,0 +1,26 @@
+package org.twinbar.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import org.twinbar.study.JudgedStudy;
+
+/**
+ * The report of a judged study: claims and verdicts first, in plain words, then all that a stranger
+ * needs to check them.
+ *
+ * <p>The same study gives the same report, to the byte for HTML.
+ */
+public final class Report {
+
+    private Report() {}
+
+    /** Returns one HTML file that needs no other and no network. */
+    public static String html(JudgedStudy study) {
+        return Typeset.screen(Composition.of(study));
+    }
+
+    /** Writes the same content as PDF/A-2b; the stream stays open. */
+    public static void pdf(JudgedStudy study, OutputStream to) throws IOException {
+        Pdf.write(Composition.of(study), to);
+    }
+}

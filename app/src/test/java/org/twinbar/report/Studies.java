@@ -1,0 +1,180 @@
+package org.twinbar.report;
+
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.twinbar.instrument.Bench;
+import org.twinbar.instrument.Instrument;
+import org.twinbar.instrument.Kind;
+import org.twinbar.method.Channel;
+import org.twinbar.method.Input;
+import org.twinbar.method.Mark;
+import org.twinbar.method.Methods;
+import org.twinbar.method.Readings;
+import org.twinbar.method.Result;
+import org.twinbar.method.TestMethod;
+import org.twinbar.quantity.Unit;
+import org.twinbar.study.Answer;
+import org.twinbar.study.Change;
+import org.twinbar.study.Curve;
+import org.twinbar.study.JudgedClaim;
+import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.KeptFile;
+import org.twinbar.study.LeftOut;
+import org.twinbar.study.MethodUsed;
+import org.twinbar.study.Reading;
+
+/**
+ * Judged studies to make reports of, from invented readings: bars of a sailing club's cleats, plain
+ * and coated, of which the coated ones are thicker.
+ */
+final class Studies {
+
+    static final TestMethod PULL = Methods.builtIn().named("tensile").orElseThrow();
+    private static final ZonedDateTime NOON =
+            ZonedDateTime.of(2026, 5, 12, 12, 0, 0, 0, ZoneOffset.ofHours(2));
+
+    private Studies() {}
+
+    static JudgedStudy pulled(int perGroup, int rows) {
+        Random random = new Random(7);
+        List<JudgedSpecimen> specimens = new ArrayList<>();
+        for (int i = 1; i <= perGroup; i++) {
+            specimens.add(bar("P" + i, "plain", 4.0, 41 + random.nextGaussian(), rows, i));
+        }
+        for (int i = 1; i <= perGroup; i++) {
+            specimens.add(bar("C" + i, "coated", 4.42, 41.4 + random.nextGaussian(), rows, i));
+        }
+        List<KeptFile> files = new ArrayList<>();
+        files.add(file("bars.csv"));
+        specimens.forEach(specimen -> files.add(specimen.curve().orElseThrow().file()));
+        Change change = new Change(
+                "width of P2: 1.004 → 10.04",
+                NOON,
+                "Ida",
+                "the decimal point was written in the wrong place");
+        return new JudgedStudy(
+                "clear coat",
+                "Does the clear coat do what its leaflet says?",
+                "Two-part clear coat on printed cleats",
+                JudgedStudy.Origin.INVENTED,
+                List.of(
+                        new JudgedClaim("At least 10\u2009% stronger", "leaflet", answers()),
+                        new JudgedClaim("Safe for drinking water", "leaflet", List.of(offBench()))),
+                List.of(new MethodUsed(
+                        PULL.description(), Map.of("grip_distance", "115 mm"), instruments())),
+                specimens,
+                List.of(),
+                files,
+                List.of(change),
+                new JudgedStudy.Maker("Twinbar 0.1.0", 1));
+    }
+
+    private static List<Answer> answers() {
+        return List.of(new Answer.Unanswered("energy to break", "no group has two values of it"));
+    }
+
+    static Answer.OffBench offBench() {
+        return new Answer.OffBench(
+                "drinking water",
+                List.of(
+                        new Answer.Condition(
+                                "Nothing may pass into the water beyond the limits of the local rules.",
+                                "nothing is known of it."),
+                        new Answer.Condition(
+                                "The coat must stay whole over the time of use.",
+                                "no coat came off in 24\u2009h.")),
+                "Who sells parts for drinking water needs migration tests by an accredited laboratory"
+                        + " under the local rules.");
+    }
+
+    private static List<Instrument> instruments() {
+        return List.of(
+                Kind.LOAD_CELL.usual(Unit.of("N")),
+                Kind.CALIPER.usual(Unit.of("mm")).withResolution(0.01));
+    }
+
+    private static JudgedSpecimen bar(
+            String code, String group, double thickness, double strength, int rows, int number) {
+        double peak = strength * 40;
+        double[] travel = new double[rows];
+        double[] force = new double[rows];
+        for (int i = 0; i < rows; i++) {
+            travel[i] = 3.6 * i / (rows - 1);
+            double t = travel[i] / 2.9;
+            boolean broken = travel[i] > 3.3;
+            force[i] = broken ? 8 : peak * (thickness / 4.0) * t * Math.exp(1 - t);
+        }
+        Readings readings = Readings.of(code, group, Bench.usual())
+                .number(input("width"), 10.02, 10.04, 10.03)
+                .number(input("thickness"), thickness, thickness + 0.01)
+                .channel(channel("force"), force)
+                .channel(channel("displacement"), travel)
+                .build();
+        Result result = Result.of(PULL, readings);
+        Map<Mark, Integer> marks = new HashMap<>();
+        result.marks().forEach((mark, row) -> {
+            if (row.isPresent()) {
+                marks.put(mark, row.getAsInt());
+            }
+        });
+        KeptFile table = file("bars.csv");
+        Map<String, String> factors = new LinkedHashMap<>();
+        factors.put("orientation", "flat");
+        factors.put("print_run", "R" + (1 + number % 4));
+        Optional<LeftOut> out = code.equals("C3")
+                ? Optional.of(new LeftOut(
+                        "Ida", NOON, "slipped in the grips", LeftOut.Sight.AFTER_VALUE_WAS_SEEN))
+                : Optional.empty();
+        return new JudgedSpecimen(
+                code,
+                "tensile",
+                group,
+                factors,
+                List.of(
+                        new Reading("width_1_mm", "10.02", table, number + 1, Optional.empty()),
+                        new Reading(
+                                "thickness_1_mm",
+                                Written.fixed(thickness, 2),
+                                table,
+                                number + 1,
+                                Optional.empty())),
+                result,
+                Optional.of(new Curve(
+                        channel("displacement"),
+                        channel("force"),
+                        travel,
+                        force,
+                        marks,
+                        file(code + ".csv"),
+                        rows)),
+                out);
+    }
+
+    private static Input input(String name) {
+        return PULL.description().inputs().stream()
+                .filter(input -> input.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Channel channel(String name) {
+        return PULL.description().channels().stream()
+                .filter(channel -> channel.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static KeptFile file(String name) {
+        String digest =
+                String.format(java.util.Locale.ROOT, "%08x", name.hashCode()).repeat(8);
+        return new KeptFile(name, digest, 48_213);
+    }
+}
