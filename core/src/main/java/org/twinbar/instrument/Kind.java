@@ -62,6 +62,11 @@ public enum Kind {
         return word;
     }
 
+    /** Returns the unit in which its figures stand; empty where it is no instrument. */
+    String unit() {
+        return unit;
+    }
+
     /** Returns the usual instrument of this kind, its lengths and the like in another unit. */
     public Instrument usual(Unit unitOfReading) {
         if (this == NONE) {

@@ -57,8 +57,9 @@ public final class Outcome {
             return this;
         }
 
+        /** Gives a calculated number; one that is not finite becomes a missing value. */
         public Builder value(Property property, double value) {
-            return put(property, new Yield.Value(value));
+            return put(property, Yield.of(value));
         }
 
         public Builder missing(Property property, String reason) {

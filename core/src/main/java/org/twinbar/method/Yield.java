@@ -3,6 +3,16 @@ package org.twinbar.method;
 /** What became of a property: a value, a bound, a word, or the reason why there is none. */
 public sealed interface Yield {
 
+    /**
+     * Returns a calculated number, or the reason why it is none where the readings led to a
+     * division by zero or the like: no reading may end a method with an exception.
+     */
+    static Yield of(double calculated) {
+        return Double.isFinite(calculated)
+                ? new Value(calculated)
+                : new Missing("these readings give no finite number");
+    }
+
     /** A number. */
     record Value(double value) implements Yield {
         public Value {

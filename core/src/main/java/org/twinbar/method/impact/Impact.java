@@ -93,6 +93,9 @@ public final class Impact implements TestMethod {
     private static Yield asFound(Readings readings, double value) {
         boolean notBroken = readings.has(ImpactForm.BREAK_TYPE)
                 && readings.word(ImpactForm.BREAK_TYPE).equals(ImpactForm.NOT_BROKEN);
-        return notBroken ? new Yield.AtLeast(value, NOT_BROKEN) : new Yield.Value(value);
+        Yield found = Yield.of(value);
+        return notBroken && found instanceof Yield.Value
+                ? new Yield.AtLeast(value, NOT_BROKEN)
+                : found;
     }
 }

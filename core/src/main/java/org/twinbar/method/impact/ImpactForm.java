@@ -32,6 +32,8 @@ final class ImpactForm {
                     "scale_radius", "Pivot to the place on the scale", "mm", Kind.RULER)
             .plausibly(50, 1000);
 
+    private static final Limits ABOVE_HANGING = new Limits(0, Limits.End.EXCLUDED, 180);
+
     static final Input RELEASE_ANGLE = angle("release_angle", "Angle of release, from hanging");
     static final Input RISE_ANGLE = angle("rise_angle", "Angle of the rise behind the specimen");
     static final Input RELEASE_HEIGHT =
@@ -49,12 +51,14 @@ final class ImpactForm {
     static final Input FRICTION = Input.of(
                     "friction", "Energy lost to friction in one swing", "J", Kind.NONE)
             .within(Limits.ZERO_OR_MORE);
-    static final Input FREE_FIRST =
-            angle("free_first_angle", "Free swing that takes the pointer along");
-    static final Input FREE_SECOND =
-            angle("free_second_angle", "Free swing with the pointer left where it stood");
+    static final Input FREE_FIRST = angle(
+                    "free_first_angle", "Free swing that takes the pointer along")
+            .within(ABOVE_HANGING);
+    static final Input FREE_SECOND = angle(
+                    "free_second_angle", "Free swing with the pointer left where it stood")
+            .within(ABOVE_HANGING);
     static final Input FREE_THIRD =
-            angle("free_after_ten_angle", "Rise after ten more half swings");
+            angle("free_after_ten_angle", "Rise after ten more half swings").within(ABOVE_HANGING);
 
     static final Input THICKNESS = length("thickness", "Thickness, along the notch");
     static final Input WIDTH = length("remaining_width", "Width left behind the notch");

@@ -79,7 +79,7 @@ public final class Leak implements TestMethod {
                 () -> detectionLimit(readings, interval.getAsDouble()));
         boolean detected = readings.once("detected", Boolean.class, () -> rate >= limit);
         return detected
-                ? new Yield.Value(rate)
+                ? Yield.of(rate)
                 : new Yield.Below(
                         limit,
                         "the loss is below what weighing can tell in "

@@ -32,6 +32,9 @@ record Bound(String reason) {
     }
 
     Yield of(double value) {
-        return reason.isEmpty() ? new Yield.Value(value) : new Yield.AtLeast(value, reason);
+        Yield found = Yield.of(value);
+        return reason.isEmpty() || found instanceof Yield.Missing
+                ? found
+                : new Yield.AtLeast(value, reason);
     }
 }

@@ -34,12 +34,16 @@ final class ModulusWindow {
         double rounding = ROUNDING * (wayTo - wayFrom);
         this.from = readings.mark(
                 PullForm.WINDOW_FROM, () -> curve.firstReaching(wayFrom - rounding, 0, peak));
-        this.to = readings.mark(PullForm.WINDOW_TO, () -> {
-            OptionalInt reached = curve.firstReaching(wayTo - rounding, 0, peak);
-            return reached.isPresent() && curve.way(reached.getAsInt()) > wayTo + rounding
-                    ? OptionalInt.of(reached.getAsInt() - 1)
-                    : reached;
-        });
+        this.to = readings.mark(PullForm.WINDOW_TO, () -> lastUpTo(rounding, peak));
+    }
+
+    private OptionalInt lastUpTo(double rounding, int peak) {
+        OptionalInt reached = curve.firstReaching(wayTo - rounding, 0, peak);
+        if (reached.isEmpty() || curve.way(reached.getAsInt()) <= wayTo + rounding) {
+            return reached;
+        }
+        int before = reached.getAsInt() - 1;
+        return before >= 0 ? OptionalInt.of(before) : OptionalInt.empty();
     }
 
     /** Returns why there is no modulus, if so. */
@@ -50,6 +54,9 @@ final class ModulusWindow {
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.of("the strain never reached %s %% before the peak"
                     .formatted(readings.setting(PullForm.MODULUS_TO)));
+        }
+        if (byChord() && beginsInside()) {
+            return Optional.of("the record begins above the start of the modulus window");
         }
         int points = to.getAsInt() - from.getAsInt() + 1;
         if (points < FEWEST_POINTS && !byChord()) {
@@ -89,6 +96,14 @@ final class ModulusWindow {
                 + readings.resolutionAt(stretching.needChannel(), "window to")
                 - readings.resolutionAt(stretching.needChannel(), "window from");
         return (forceTo - forceFrom) / way;
+    }
+
+    private boolean beginsInside() {
+        return from.getAsInt() == 0
+                && readings.once(
+                        "begins inside",
+                        Boolean.class,
+                        () -> curve.way(0) > wayFrom + ROUNDING * (wayTo - wayFrom));
     }
 
     private boolean byChord() {
