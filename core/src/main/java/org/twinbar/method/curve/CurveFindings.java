@@ -3,6 +3,7 @@ package org.twinbar.method.curve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Trace;
@@ -124,8 +125,8 @@ public final class CurveFindings {
      */
     public static boolean isSaturated(Trace force, int peak) {
         int flat = flatRows(force, peak);
-        int before = peak - flat;
-        if (flat < FLAT_ROWS || before < 0) {
+        int before = Math.max(0, peak - flat);
+        if (flat < FLAT_ROWS) {
             return false;
         }
         double step = Double.POSITIVE_INFINITY;
@@ -196,7 +197,8 @@ public final class CurveFindings {
 
     private void lookBehindBreak() {
         int last = force.size() - 1;
-        if (curve.lastBeforeCollapse(peak).isEmpty() || last - peak < 3 * ROWS_AFTER_BREAK) {
+        OptionalInt broke = curve.lastBeforeCollapse(peak);
+        if (broke.isEmpty() || last - broke.getAsInt() < 3 * ROWS_AFTER_BREAK) {
             return;
         }
         double sum = 0;

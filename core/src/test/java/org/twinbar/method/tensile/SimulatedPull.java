@@ -114,7 +114,7 @@ record SimulatedPull(
         double[] travel = new double[rows];
         for (int row = 0; row < rows; row++) {
             double strain = strain(row);
-            double exact = toeMm * (1 - StrictMath.exp(-strain / 2e-4))
+            double exact = toeMm * (1 - StrictMath.exp(-strain / 5e-5))
                     + LENGTH * strain
                     + compliance * AREA * stress(strain);
             travel[row] = stepMm > 0 ? stepMm * Math.rint(exact / stepMm) : exact;
