@@ -38,6 +38,7 @@ class CoreArchitectureTest {
             "planning",
             "decision");
 
+    @SuppressWarnings("UnusedVariable") // named by a FieldSource
     private static final List<String> ALONE = List.of("quantity", "statistics", "finding");
 
     private static final JavaClasses CORE = Ours.CORE;
