@@ -1,0 +1,47 @@
+package org.twinbar.decision;
+
+import java.util.List;
+import java.util.Optional;
+import org.twinbar.finding.Finding;
+
+/**
+ * The effect of a treatment on a property, and the answer to the question about it.
+ *
+ * @param question what was asked
+ * @param control the untreated group; none where a level is held against itself
+ * @param treated the treated group
+ * @param found the effect with its default interval
+ * @param beside intervals that no verdict reads
+ * @param claimed whether the size that the claim names is reached, where it names one
+ * @param verdict the answer
+ * @param reasons the answer in sentences, the first one for whoever reads only one
+ * @param findings what limits it
+ * @param needed what would settle it
+ * @param standing whether it stands in other ways of looking
+ * @param material part against material, where the property is counted on several bases
+ */
+public record Comparison(
+        Question question,
+        Optional<Group> control,
+        Group treated,
+        Found found,
+        List<Beside> beside,
+        Optional<Reach> claimed,
+        Verdict verdict,
+        List<String> reasons,
+        List<Finding> findings,
+        Needed needed,
+        Standing standing,
+        Optional<Material> material) {
+
+    public Comparison {
+        beside = List.copyOf(beside);
+        reasons = List.copyOf(reasons);
+        findings = List.copyOf(findings);
+    }
+
+    /** Returns the answer in one sentence or two. */
+    public String headline() {
+        return reasons.get(0);
+    }
+}

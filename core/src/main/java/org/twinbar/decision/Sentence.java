@@ -1,0 +1,137 @@
+package org.twinbar.decision;
+
+import static org.twinbar.decision.Verdict.BETTER_SIZE_OPEN;
+import static org.twinbar.decision.Verdict.CONTRADICTED;
+import static org.twinbar.decision.Verdict.OPEN;
+import static org.twinbar.decision.Verdict.SUPPORTED;
+import static org.twinbar.decision.Verdict.TOO_SMALL;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Every sentence that a comparison says, with the verdicts under which it may be said.
+ *
+ * <p>A place in braces is filled by name; {@code {Label}} begins with a capital. A further language
+ * is a further table of the same names.
+ */
+enum Sentence {
+    // What was found.
+    RATIO_FOUND(
+            "{Label} was {change} in {treated} than in {control} {things} ({interval}, {counts})."),
+    RATIO_ALIKE(
+            "{Label} was the same in {treated} as in {control} {things} ({interval}, {counts})."),
+    SHARE_FOUND(
+            "{Label}: {yesTreated} of {nTreated} {treated} {things} against {yesControl} of {nControl}"
+                    + " {control} ones ({change}, {interval})."),
+    SHARE_LIMIT("With {n} {things}, up to {share} of such {things} could still be different."),
+    RATE_FOUND(
+            "{Label}: it came {change} to {treated} as to {control} {things} ({interval}, {counts})."),
+    RANK_FOUND(
+            "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher"
+                    + " {estimate} of the time ({interval}, {counts})."),
+    LEVEL_FOUND(
+            "{Label}: with 95 % confidence, {share} of such {things} reach {limit} ({counts})."),
+    LEVEL_SHARE_FOUND(
+            "{Label}: {count} of {n} {things} cleared {level}; with 95 % confidence at least"
+                    + " {limit} of such {things} do."),
+    ONLY_SEEN(
+            "{Label} was {change} in {treated} than in {control} {things} ({counts}), with nothing to say"
+                    + " how sure that is."),
+    NOTHING_SEEN("{Label} cannot be compared."),
+
+    // The answer.
+    CLAIM_HOLDS("The claim of at least {claimed} holds on this bench.", SUPPORTED),
+    WORTH_REACHED("That is at least the {worth} worth having.", SUPPORTED),
+    CHANGE_SHOWN("The change goes the way that was claimed.", SUPPORTED),
+    SIZE_OPEN(
+            "There is a change for the better, but whether it reaches {worth} is open.",
+            BETTER_SIZE_OPEN),
+    CANNOT_TELL("These readings cannot tell.", OPEN),
+    SMALLER_THAN_WORTH(
+            "Whatever change there is, it is smaller than the {worth} worth having.", TOO_SMALL),
+    OTHER_WAY("It went the other way: the claim doesn't hold on this bench.", CONTRADICTED),
+    ALIKE("Whatever change there is, it is smaller than {worth} either way.", SUPPORTED),
+    ALIKE_OPEN("Whether the groups are alike within {worth} is open.", OPEN),
+    NOT_ALIKE(
+            "The groups differ by more than {worth}: the claim of no change doesn't hold on this bench.",
+            CONTRADICTED),
+    LEVEL_CLEARED("At least {share} of such {things} clear {level} on this bench.", SUPPORTED),
+    LEVEL_OPEN("Whether {share} of such {things} clear {level} is open.", OPEN),
+    LEVEL_MISSED(
+            "Fewer than {share} of such {things} clear {level}: the claim doesn't hold on this bench.",
+            CONTRADICTED),
+
+    // The claimed size beside what is worth having.
+    CLAIM_REACHED("The claimed {claimed} is reached.", SUPPORTED),
+    CLAIM_OPEN(
+            "Whether the claimed {claimed} is reached is open.", SUPPORTED, BETTER_SIZE_OPEN, OPEN),
+    CLAIM_MISSED(
+            "The claimed {claimed} is not reached.",
+            SUPPORTED,
+            BETTER_SIZE_OPEN,
+            OPEN,
+            TOO_SMALL,
+            CONTRADICTED),
+
+    // What would settle it.
+    MORE_SPECIMENS(
+            "About {n} specimens per group would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
+    NO_NUMBER_SETTLES("{reason}", OPEN, BETTER_SIZE_OPEN),
+
+    // What limits it.
+    ONE_SPECIMEN(
+            "{group} has one specimen, and one specimen shows no scatter: nothing tells a change from"
+                    + " chance.",
+            OPEN),
+    NO_VALUE("No specimen of {group} has a value.", OPEN),
+    WEAKER(
+            "Specimens were left out after their values were seen ({names}): with them the verdict would be"
+                    + " \"{with}\", without them \"{without}\", and the weaker one is given."),
+    CONFOUNDED(
+            "All {treated} {things} come from one {block} and all {control} ones from another, so that what"
+                    + " the treatment did can't be told from what the {block} did.",
+            OPEN),
+    ONE_BLOCK(
+            "All {treated} {things} come from one {block} ({name}): this holds for this {block}, and says"
+                    + " nothing of the next one.");
+
+    private final String pattern;
+    private final Set<Verdict> verdicts;
+
+    Sentence(String pattern, Verdict... verdicts) {
+        this.pattern = pattern;
+        this.verdicts = verdicts.length == 0
+                ? EnumSet.of(SUPPORTED, BETTER_SIZE_OPEN, OPEN, TOO_SMALL, CONTRADICTED)
+                : EnumSet.of(verdicts[0], verdicts);
+    }
+
+    String pattern() {
+        return pattern;
+    }
+
+    boolean fits(Verdict verdict) {
+        return verdicts.contains(verdict);
+    }
+
+    /** Returns the sentence with its places filled: a name and its words, in turn. */
+    String with(Object... namesAndWords) {
+        String text = pattern;
+        for (int i = 0; i < namesAndWords.length; i += 2) {
+            String words = String.valueOf(namesAndWords[i + 1]);
+            text = text.replace("{" + namesAndWords[i] + "}", words);
+            text = text.replace(
+                    "{" + capital(String.valueOf(namesAndWords[i])) + "}", capital(words));
+        }
+        if (text.contains("{")) {
+            throw new IllegalStateException("a place was left empty in '" + text + "'");
+        }
+        return text;
+    }
+
+    static String capital(String words) {
+        return words.isEmpty()
+                ? words
+                : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+}
