@@ -49,6 +49,16 @@ final class Axes {
                 decimals -> value -> signed(value, decimals) + Written.behind(unit));
     }
 
+    /** Returns a scale of values with their unit. */
+    static NumberAxis ofValues(String label, double low, double high, String unit) {
+        return between(
+                label,
+                low,
+                high,
+                5,
+                decimals -> value -> Written.fixed(value, decimals) + Written.behind(unit));
+    }
+
     /** Returns a scale between these ends. */
     static NumberAxis plain(String label, double low, double high, int steps) {
         return between(label, low, high, steps, Axes::plain);

@@ -9,21 +9,32 @@ import java.util.Optional;
  *
  * @param label what changed, and in what
  * @param unit unit of the scale
+ * @param signs whether a value is a change, which has a sign, or stands by itself
  * @param none the value of no change
- * @param worth the smallest change worth having
+ * @param worth the smallest change worth having; two where a claim says that nothing changed
  * @param claimed the change that the claim names
  * @param rows what was found, the measured effect first
  */
 public record Effect(
         String label,
         String unit,
-        double none,
-        Optional<Level> worth,
+        Signs signs,
+        Level none,
+        List<Level> worth,
         Optional<Level> claimed,
         List<Row> rows) {
 
     public Effect {
+        worth = List.copyOf(worth);
         rows = List.copyOf(rows);
+    }
+
+    /** How values of a scale are written. */
+    public enum Signs {
+        /** With plus or minus. */
+        CHANGE,
+        /** A minus alone. */
+        VALUE
     }
 
     /** A value that a line is drawn at, with the words written on it. */

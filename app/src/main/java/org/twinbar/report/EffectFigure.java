@@ -11,14 +11,17 @@ final class EffectFigure {
     private static final int HEAD = 24;
     private static final int ROW = 58;
     private static final int AXIS = 46;
+    private static final double AIR = 0.12;
 
     private final Effect effect;
     private final List<Effect.Level> heads = new ArrayList<>();
 
     private EffectFigure(Effect effect) {
         this.effect = effect;
-        heads.add(new Effect.Level(effect.none(), "no change"));
-        effect.worth().filter(w -> w.value() != effect.none()).ifPresent(heads::add);
+        heads.add(effect.none());
+        effect.worth().stream()
+                .filter(worth -> worth.value() != effect.none().value())
+                .forEach(heads::add);
         effect.claimed().filter(c -> !isWorth(c)).ifPresent(heads::add);
     }
 
@@ -27,7 +30,7 @@ final class EffectFigure {
     }
 
     private boolean isWorth(Effect.Level level) {
-        return effect.worth().filter(w -> w.value() == level.value()).isPresent();
+        return effect.worth().stream().anyMatch(worth -> worth.value() == level.value());
     }
 
     private String draw() {
@@ -48,7 +51,11 @@ final class EffectFigure {
         double low = all[0];
         double high = all[all.length - 1];
         double span = high > low ? high - low : Math.max(1, Math.abs(high));
-        return Axes.ofChanges(effect.label(), low - 0.12 * span, high + 0.12 * span, effect.unit());
+        double from = low - AIR * span;
+        double to = high + AIR * span;
+        return effect.signs() == Effect.Signs.CHANGE
+                ? Axes.ofChanges(effect.label(), from, to, effect.unit())
+                : Axes.ofValues(effect.label(), from, to, effect.unit());
     }
 
     private void levels(Chart.Brush brush) {

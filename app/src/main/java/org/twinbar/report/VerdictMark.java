@@ -1,5 +1,7 @@
 package org.twinbar.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -8,24 +10,31 @@ import java.util.OptionalDouble;
  * is worth having, the bar the interval. All on one scale of the effect.
  *
  * @param none value of no change
- * @param worth smallest change worth having; absent where it is no change at all
+ * @param worth smallest change worth having; none where it is no change at all, two where a claim
+ *     says that nothing changed
  * @param estimate the effect itself
  * @param low lower end of the interval, infinite where there is none
  * @param high upper end of the interval, infinite where there is none
  */
 public record VerdictMark(
-        double none, OptionalDouble worth, OptionalDouble estimate, double low, double high) {
+        double none, List<Double> worth, OptionalDouble estimate, double low, double high) {
 
     private static final int WIDTH = 132;
     private static final int HEIGHT = 30;
     private static final double SIDE = 12;
 
+    public VerdictMark {
+        worth = List.copyOf(worth);
+    }
+
     /** Returns the drawing; the words say the same. */
     String svg(String words) {
-        double from = Math.min(none, worth.orElse(none));
-        double to = Math.max(none, worth.orElse(none));
-        from = Double.isInfinite(low) ? from : Math.min(from, low);
-        to = Double.isInfinite(high) ? to : Math.max(to, high);
+        double from = none;
+        double to = none;
+        for (double at : ends()) {
+            from = Math.min(from, at);
+            to = Math.max(to, at);
+        }
         double span = to > from ? to - from : 1;
         double middle = HEIGHT / 2.0;
         StringBuilder svg = new StringBuilder(700);
@@ -33,10 +42,12 @@ public record VerdictMark(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 %s %s\" role=\"img\" aria-label=\"%s\">"
                         .formatted(WIDTH, HEIGHT, CompactSvg.escaped(words)));
         line(svg, place(none, from, span), 2, place(none, from, span), HEIGHT - 2, "ink", "2", "");
-        if (worth.isPresent() && worth.getAsDouble() != none) {
-            double x = place(worth.getAsDouble(), from, span);
-            String dots = " stroke-dasharray=\"0.1 5.4\" stroke-linecap=\"round\"";
-            line(svg, x, 3, x, HEIGHT - 2, "warn", "3", dots);
+        for (double level : worth) {
+            if (level != none) {
+                double x = place(level, from, span);
+                String dots = " stroke-dasharray=\"0.1 5.4\" stroke-linecap=\"round\"";
+                line(svg, x, 3, x, HEIGHT - 2, "warn", "3", dots);
+            }
         }
         boolean endless = Double.isInfinite(low) && Double.isInfinite(high);
         double left = Double.isInfinite(low) ? 0 : place(low, from, span);
@@ -53,6 +64,15 @@ public record VerdictMark(
                     middle));
         }
         return svg.append("</svg>").toString();
+    }
+
+    private List<Double> ends() {
+        List<Double> ends = new ArrayList<>(worth);
+        ends.add(low);
+        ends.add(high);
+        estimate.ifPresent(ends::add);
+        ends.removeIf(end -> end.isInfinite());
+        return ends;
     }
 
     private static double place(double value, double from, double span) {

@@ -61,13 +61,13 @@ public final class Written {
 
     /** Returns {@code 12 %} of a share. */
     public static String percent(double share) {
-        return change(share, share) + THIN + "%";
+        return change(100 * share) + THIN + "%";
     }
 
     /** Returns {@code +13 %} of a ratio. */
     public static String ratioChange(double ratio) {
         double change = 100 * (ratio - 1);
-        return withSign(change, change(change / 100, change / 100)) + THIN + "%";
+        return withSign(change, change(change)) + THIN + "%";
     }
 
     /** Returns {@code +13 %} of a ratio, {@code +3.2 K} of a difference. */
@@ -76,12 +76,9 @@ public final class Written {
         return value > 0 && !zero ? "+" + written : written;
     }
 
-    /**
-     * Changes are given to whole per cent from ten up, else to a tenth where that shows anything.
-     */
-    private static String change(double share, double size) {
-        double percent = 100 * share;
-        return Math.abs(100 * size) >= 9.95 ? fixed(percent, 0) : trimmed(fixed(percent, 1));
+    /** Returns per cent in whole ones from ten up, else to a tenth where that shows anything. */
+    static String change(double percent) {
+        return Math.abs(percent) >= 9.95 ? fixed(percent, 0) : trimmed(fixed(percent, 1));
     }
 
     private static String trimmed(String number) {
@@ -96,8 +93,8 @@ public final class Written {
     private static int decimals(double u) {
         BigDecimal rounded = new BigDecimal(u)
                 .round(new MathContext(DIGITS_OF_UNCERTAINTY, RoundingMode.HALF_EVEN));
-        // Rounding 0.0996 to 0.10 gives one place fewer than its first digit promised.
-        return rounded.scale() - Math.max(0, rounded.precision() - DIGITS_OF_UNCERTAINTY);
+        int digitsBeforeMark = rounded.precision() - rounded.scale();
+        return DIGITS_OF_UNCERTAINTY - digitsBeforeMark;
     }
 
     private static String signed(BigDecimal number) {

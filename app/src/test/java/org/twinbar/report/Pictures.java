@@ -63,8 +63,9 @@ final class Pictures {
         return new Effect(
                 "Change of the peak force",
                 "%",
-                0,
-                Optional.of(new Effect.Level(5, "worth 5\u2009%")),
+                Effect.Signs.CHANGE,
+                new Effect.Level(0, "no change"),
+                List.of(new Effect.Level(5, "worth 5\u2009%")),
                 Optional.of(new Effect.Level(10, "claimed 10\u2009%")),
                 List.of(
                         new Effect.Row(
@@ -205,7 +206,7 @@ final class Pictures {
     private static String mark(double low, double high) {
         return Figures.mark(
                 new VerdictMark(
-                        1, OptionalDouble.of(1.05), OptionalDouble.of((low + high) / 2), low, high),
+                        1, List.of(1.05), OptionalDouble.of((low + high) / 2), low, high),
                 "interval " + low + " to " + high + ", none 1, worth 1.05");
     }
 }

@@ -23,10 +23,10 @@ final class Sheets {
 
     static Sheet titled(String title) {
         String mark = Figures.mark(
-                new VerdictMark(1, OptionalDouble.of(1.05), OptionalDouble.of(1.13), 1.08, 1.18),
+                new VerdictMark(1, List.of(1.05), OptionalDouble.of(1.13), 1.08, 1.18),
                 "interval +8 to +18\u2009%, no change 0, worth +5\u2009%");
         String wide = Figures.mark(
-                new VerdictMark(1, OptionalDouble.of(1.05), OptionalDouble.of(1.09), 1.01, 1.18),
+                new VerdictMark(1, List.of(1.05), OptionalDouble.of(1.09), 1.01, 1.18),
                 "interval +1 to +18\u2009%, no change 0, worth +5\u2009%");
         List<Picture> pictures = List.of(
                 new Picture(

@@ -19,6 +19,8 @@ class WrittenTest {
         "175540, 1420, 175 500 ± 1400",
         "0.00012345, 0.0000031, 0.0001234 ± 0.0000031",
         "5, 0.96, 5.00 ± 0.96",
+        "5, 0.5, 5.00 ± 0.50",
+        "30, 8, 30.0 ± 8.0",
         "5, 9.96, 5 ± 10"
     })
     void givesValueAndUncertaintyTheirLastDigitInCommon(double value, double u, String expected) {

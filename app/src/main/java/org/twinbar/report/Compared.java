@@ -1,0 +1,19 @@
+package org.twinbar.report;
+
+import java.util.List;
+import org.twinbar.decision.Comparison;
+import org.twinbar.method.Property;
+import org.twinbar.study.JudgedSpecimen;
+
+/**
+ * A comparison with the specimens that it was made of.
+ *
+ * @param question in a few words
+ * @param specimens those of its groups, left out or not
+ */
+record Compared(
+        String question, Property property, List<JudgedSpecimen> specimens, Comparison comparison) {
+    Compared {
+        specimens = List.copyOf(specimens);
+    }
+}

@@ -1,0 +1,262 @@
+package org.twinbar.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.twinbar.decision.Amount;
+import org.twinbar.decision.Beside;
+import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Found;
+import org.twinbar.decision.Material;
+import org.twinbar.decision.Needed;
+import org.twinbar.decision.Standing;
+import org.twinbar.decision.Verdict;
+import org.twinbar.finding.Finding;
+import org.twinbar.report.Sheet.Item;
+import org.twinbar.report.Sheet.Picture;
+
+/** What a report says of a question that was answered by comparing groups. */
+final class ComparedAnswer {
+
+    private final Compared compared;
+    private final Comparison comparison;
+    private final Shown shown;
+
+    private ComparedAnswer(Compared compared) {
+        this.compared = compared;
+        this.comparison = compared.comparison();
+        this.shown = new Shown(comparison.question());
+    }
+
+    static Sheet.Answer of(Compared compared, String anchor) {
+        ComparedAnswer answer = new ComparedAnswer(compared);
+        return new Sheet.Answer(
+                anchor,
+                Answers.capital(compared.question()),
+                compared.question(),
+                compared.comparison().verdict().word(),
+                Optional.of(answer.mark()),
+                compared.comparison().headline(),
+                compared.comparison().headline(),
+                answer.pictures(),
+                answer.items());
+    }
+
+    private String mark() {
+        Found found = comparison.found();
+        OptionalDouble estimate =
+                found.estimate() instanceof Amount.Known known
+                        ? OptionalDouble.of(known.value())
+                        : OptionalDouble.empty();
+        VerdictMark mark =
+                new VerdictMark(
+                        comparison.question().none(),
+                        shown.worthValues(),
+                        estimate,
+                        found.low().orElse(Double.NEGATIVE_INFINITY),
+                        found.high().orElse(Double.POSITIVE_INFINITY));
+        List<String> words = new ArrayList<>(List.of(shown.found(found)));
+        words.add(shown.none().words() + " " + shown.one(comparison.question().none()));
+        shown.worth().forEach(level -> words.add(level.words()));
+        return Figures.mark(mark, comparison.verdict().word() + ": " + String.join(", ", words));
+    }
+
+    private List<Picture> pictures() {
+        List<Picture> pictures = new ArrayList<>();
+        GroupPictures groups = new GroupPictures(compared);
+        groups.values().ifPresent(pictures::add);
+        effect().ifPresent(pictures::add);
+        groups.curves().ifPresent(pictures::add);
+        bases().ifPresent(pictures::add);
+        return pictures;
+    }
+
+    private Optional<Picture> effect() {
+        if (!(comparison.found().estimate() instanceof Amount.Known)) {
+            return Optional.empty();
+        }
+        List<Effect.Row> rows = new ArrayList<>();
+        rows.add(row("measured ", Effect.Kind.MEASURED, comparison.found()));
+        boolean ratio = comparison.question().effect() == org.twinbar.decision.Effect.RATIO;
+        if (ratio) {
+            expected().ifPresent(rows::add);
+        }
+        String level = Written.percent(comparison.found().level());
+        return Optional.of(
+                new Picture(
+                        Figures.effect(figure(shown.label(), rows)),
+                        "Effect with its %s interval; plain line: %s; dotted: %s."
+                                .formatted(
+                                        level,
+                                        shown.none().words(),
+                                        comparison.question().expectation()
+                                                        == org.twinbar.decision.Expectation.SAME
+                                                ? "what counts as no change"
+                                                : "worth having")));
+    }
+
+    private Effect figure(String label, List<Effect.Row> rows) {
+        return new Effect(
+                label,
+                shown.axisUnit(),
+                shown.signed() ? Effect.Signs.CHANGE : Effect.Signs.VALUE,
+                shown.none(),
+                shown.worth(),
+                shown.claimed(),
+                rows);
+    }
+
+    private Effect.Row row(String words, Effect.Kind kind, Found found) {
+        return row(words, kind, found.estimate(), found.low(), found.high());
+    }
+
+    private Effect.Row row(
+            String words, Effect.Kind kind, Amount estimate, Amount low, Amount high) {
+        return new Effect.Row(
+                words + shown.found(estimate, low, high),
+                kind,
+                shown.at(estimate.orElse(comparison.question().none())),
+                shown.at(low.orElse(Double.NEGATIVE_INFINITY)),
+                shown.at(high.orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private Optional<Effect.Row> expected() {
+        return comparison
+                .material()
+                .flatMap(Material::expected)
+                .map(
+                        gain ->
+                                row(
+                                        "added section alone ",
+                                        Effect.Kind.EXPECTED,
+                                        new Amount.Known(gain.ratio()),
+                                        gain.low(),
+                                        gain.high()));
+    }
+
+    /** The same gain counted per part, per section and per gram, where it is known on several. */
+    private Optional<Picture> bases() {
+        if (comparison.material().isEmpty() || comparison.material().get().bases().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Effect.Row> rows = new ArrayList<>();
+        for (Material.OnBasis basis : comparison.material().get().bases()) {
+            if (basis.found().estimate().isKnown()) {
+                rows.add(row(basis.words() + " ", Effect.Kind.MEASURED, basis.found()));
+            }
+        }
+        expected().ifPresent(rows::add);
+        return rows.size() < 2
+                ? Optional.empty()
+                : Optional.of(
+                        new Picture(
+                                Figures.effect(figure("Change, part and material", rows)),
+                                "The same readings counted per part and per what it is made of."));
+    }
+
+    private List<Item> items() {
+        List<Item> items = new ArrayList<>();
+        List<String> why = new ArrayList<>(comparison.reasons());
+        why.remove(0);
+        comparison
+                .claimed()
+                .ifPresent(
+                        reach ->
+                                shown.claimed()
+                                        .ifPresent(
+                                                size ->
+                                                        why.add(
+                                                                "The size that the claim names, "
+                                                                        + size.words()
+                                                                                .replace(
+                                                                                        "claimed ",
+                                                                                        "")
+                                                                        + ": "
+                                                                        + reach.word()
+                                                                        + ".")));
+        if (!why.isEmpty()) {
+            items.add(new Item("Why this verdict", why));
+        }
+        comparison
+                .material()
+                .ifPresent(material -> items.add(Item.of("Part or material", material.words())));
+        if (!comparison.findings().isEmpty()) {
+            items.add(
+                    new Item(
+                            "What limits it",
+                            comparison.findings().stream().map(Finding::text).distinct().toList()));
+        }
+        standing().ifPresent(items::add);
+        needed().ifPresent(items::add);
+        items.add(new Item("How it was calculated", calculation()));
+        return items;
+    }
+
+    private Optional<Item> standing() {
+        Standing standing = comparison.standing();
+        if (standing.views().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> paragraphs = new ArrayList<>();
+        int all = standing.views().size();
+        List<Standing.View> falling = standing.falling();
+        paragraphs.add(
+                falling.isEmpty()
+                        ? "In all %s other ways of looking at the same readings: %s."
+                                .formatted(all, words(standing.views()))
+                        : "In %s of %s other ways of looking at the same readings."
+                                .formatted(standing.holding(), all));
+        for (Standing.View view : falling) {
+            paragraphs.add(
+                    Answers.capital(view.words()) + " it would be: " + view.verdict().word() + ".");
+        }
+        return Optional.of(new Item("Does it stand", paragraphs));
+    }
+
+    private static String words(List<Standing.View> views) {
+        return String.join(", ", views.stream().map(Standing.View::words).toList());
+    }
+
+    private Optional<Item> needed() {
+        if (comparison.needed() instanceof Needed.Specimens specimens) {
+            return Optional.of(
+                    Item.of(
+                            "What would settle it",
+                            "About %s specimens per group, with a chance of %s, assuming %s."
+                                    .formatted(
+                                            specimens.perGroup(),
+                                            Written.percent(specimens.power()),
+                                            specimens.assuming())));
+        }
+        boolean settled =
+                comparison.verdict() == Verdict.SUPPORTED
+                        || comparison.verdict() == Verdict.CONTRADICTED;
+        return settled || !(comparison.needed() instanceof Needed.None none)
+                ? Optional.empty()
+                : Optional.of(Item.of("What would settle it", Answers.capital(none.reason())));
+    }
+
+    private List<String> calculation() {
+        Found found = comparison.found();
+        List<String> lines = new ArrayList<>();
+        String df =
+                found.df() instanceof Amount.Known known
+                        ? ", " + Written.number(known.value(), 3) + " degrees of freedom"
+                        : "";
+        lines.add(Answers.capital(found.method()) + df + ": " + shown.found(found) + ".");
+        for (Beside beside : comparison.beside()) {
+            lines.add(
+                    "Beside it, "
+                            + beside.method()
+                            + ": "
+                            + shown.found(beside.estimate(), beside.low(), beside.high())
+                            + ".");
+        }
+        if (found.p() instanceof Amount.Known p) {
+            lines.add(
+                    "For reference only: p = " + Written.number(p.value(), 2) + "; no verdict reads it.");
+        }
+        return lines;
+    }
+}
