@@ -12,6 +12,15 @@ final class Answers {
     private Answers() {}
 
     static Sheet.Answer of(JudgedStudy study, Answer answer, String anchor) {
+        if (answer instanceof Answer.Compared compared) {
+            return ComparedAnswer.of(
+                    new Compared(
+                            compared.question(),
+                            compared.property(),
+                            study.specimens().stream().filter(compared::about).toList(),
+                            compared.comparison()),
+                    anchor);
+        }
         if (answer instanceof Answer.OffBench off) {
             return offBench(off, anchor);
         }

@@ -45,17 +45,15 @@ final class ComparedAnswer {
 
     private String mark() {
         Found found = comparison.found();
-        OptionalDouble estimate =
-                found.estimate() instanceof Amount.Known known
-                        ? OptionalDouble.of(known.value())
-                        : OptionalDouble.empty();
-        VerdictMark mark =
-                new VerdictMark(
-                        comparison.question().none(),
-                        shown.worthValues(),
-                        estimate,
-                        found.low().orElse(Double.NEGATIVE_INFINITY),
-                        found.high().orElse(Double.POSITIVE_INFINITY));
+        OptionalDouble estimate = found.estimate() instanceof Amount.Known known
+                ? OptionalDouble.of(known.value())
+                : OptionalDouble.empty();
+        VerdictMark mark = new VerdictMark(
+                comparison.question().none(),
+                shown.worthValues(),
+                estimate,
+                found.low().orElse(Double.NEGATIVE_INFINITY),
+                found.high().orElse(Double.POSITIVE_INFINITY));
         List<String> words = new ArrayList<>(List.of(shown.found(found)));
         words.add(shown.none().words() + " " + shown.one(comparison.question().none()));
         shown.worth().forEach(level -> words.add(level.words()));
@@ -83,17 +81,16 @@ final class ComparedAnswer {
             expected().ifPresent(rows::add);
         }
         String level = Written.percent(comparison.found().level());
-        return Optional.of(
-                new Picture(
-                        Figures.effect(figure(shown.label(), rows)),
-                        "Effect with its %s interval; plain line: %s; dotted: %s."
-                                .formatted(
-                                        level,
-                                        shown.none().words(),
-                                        comparison.question().expectation()
-                                                        == org.twinbar.decision.Expectation.SAME
-                                                ? "what counts as no change"
-                                                : "worth having")));
+        return Optional.of(new Picture(
+                Figures.effect(figure(shown.label(), rows)),
+                "Effect with its %s interval; plain line: %s; dotted: %s."
+                        .formatted(
+                                level,
+                                shown.none().words(),
+                                comparison.question().expectation()
+                                                == org.twinbar.decision.Expectation.SAME
+                                        ? "what counts as no change"
+                                        : "worth having")));
     }
 
     private Effect figure(String label, List<Effect.Row> rows) {
@@ -125,19 +122,18 @@ final class ComparedAnswer {
         return comparison
                 .material()
                 .flatMap(Material::expected)
-                .map(
-                        gain ->
-                                row(
-                                        "added section alone ",
-                                        Effect.Kind.EXPECTED,
-                                        new Amount.Known(gain.ratio()),
-                                        gain.low(),
-                                        gain.high()));
+                .map(gain -> row(
+                        "added section alone ",
+                        Effect.Kind.EXPECTED,
+                        new Amount.Known(gain.ratio()),
+                        gain.low(),
+                        gain.high()));
     }
 
     /** The same gain counted per part, per section and per gram, where it is known on several. */
     private Optional<Picture> bases() {
-        if (comparison.material().isEmpty() || comparison.material().get().bases().isEmpty()) {
+        if (comparison.material().isEmpty()
+                || comparison.material().get().bases().isEmpty()) {
             return Optional.empty();
         }
         List<Effect.Row> rows = new ArrayList<>();
@@ -149,10 +145,9 @@ final class ComparedAnswer {
         expected().ifPresent(rows::add);
         return rows.size() < 2
                 ? Optional.empty()
-                : Optional.of(
-                        new Picture(
-                                Figures.effect(figure("Change, part and material", rows)),
-                                "The same readings counted per part and per what it is made of."));
+                : Optional.of(new Picture(
+                        Figures.effect(figure("Change, part and material", rows)),
+                        "The same readings counted per part and per what it is made of."));
     }
 
     private List<Item> items() {
@@ -161,20 +156,12 @@ final class ComparedAnswer {
         why.remove(0);
         comparison
                 .claimed()
-                .ifPresent(
-                        reach ->
-                                shown.claimed()
-                                        .ifPresent(
-                                                size ->
-                                                        why.add(
-                                                                "The size that the claim names, "
-                                                                        + size.words()
-                                                                                .replace(
-                                                                                        "claimed ",
-                                                                                        "")
-                                                                        + ": "
-                                                                        + reach.word()
-                                                                        + ".")));
+                .ifPresent(reach -> shown.claimed()
+                        .ifPresent(size -> why.add("The size that the claim names, "
+                                + size.words().replace("claimed ", "")
+                                + ": "
+                                + reach.word()
+                                + ".")));
         if (!why.isEmpty()) {
             items.add(new Item("Why this verdict", why));
         }
@@ -182,10 +169,9 @@ final class ComparedAnswer {
                 .material()
                 .ifPresent(material -> items.add(Item.of("Part or material", material.words())));
         if (!comparison.findings().isEmpty()) {
-            items.add(
-                    new Item(
-                            "What limits it",
-                            comparison.findings().stream().map(Finding::text).distinct().toList()));
+            items.add(new Item(
+                    "What limits it",
+                    comparison.findings().stream().map(Finding::text).distinct().toList()));
         }
         standing().ifPresent(items::add);
         needed().ifPresent(items::add);
@@ -208,8 +194,8 @@ final class ComparedAnswer {
                         : "In %s of %s other ways of looking at the same readings."
                                 .formatted(standing.holding(), all));
         for (Standing.View view : falling) {
-            paragraphs.add(
-                    Answers.capital(view.words()) + " it would be: " + view.verdict().word() + ".");
+            paragraphs.add(Answers.capital(view.words()) + " it would be: "
+                    + view.verdict().word() + ".");
         }
         return Optional.of(new Item("Does it stand", paragraphs));
     }
@@ -220,18 +206,16 @@ final class ComparedAnswer {
 
     private Optional<Item> needed() {
         if (comparison.needed() instanceof Needed.Specimens specimens) {
-            return Optional.of(
-                    Item.of(
-                            "What would settle it",
-                            "About %s specimens per group, with a chance of %s, assuming %s."
-                                    .formatted(
-                                            specimens.perGroup(),
-                                            Written.percent(specimens.power()),
-                                            specimens.assuming())));
+            return Optional.of(Item.of(
+                    "What would settle it",
+                    "About %s specimens per group, with a chance of %s, assuming %s."
+                            .formatted(
+                                    specimens.perGroup(),
+                                    Written.percent(specimens.power()),
+                                    specimens.assuming())));
         }
-        boolean settled =
-                comparison.verdict() == Verdict.SUPPORTED
-                        || comparison.verdict() == Verdict.CONTRADICTED;
+        boolean settled = comparison.verdict() == Verdict.SUPPORTED
+                || comparison.verdict() == Verdict.CONTRADICTED;
         return settled || !(comparison.needed() instanceof Needed.None none)
                 ? Optional.empty()
                 : Optional.of(Item.of("What would settle it", Answers.capital(none.reason())));
@@ -240,22 +224,20 @@ final class ComparedAnswer {
     private List<String> calculation() {
         Found found = comparison.found();
         List<String> lines = new ArrayList<>();
-        String df =
-                found.df() instanceof Amount.Known known
-                        ? ", " + Written.number(known.value(), 3) + " degrees of freedom"
-                        : "";
+        String df = found.df() instanceof Amount.Known known
+                ? ", " + Written.number(known.value(), 3) + " degrees of freedom"
+                : "";
         lines.add(Answers.capital(found.method()) + df + ": " + shown.found(found) + ".");
         for (Beside beside : comparison.beside()) {
-            lines.add(
-                    "Beside it, "
-                            + beside.method()
-                            + ": "
-                            + shown.found(beside.estimate(), beside.low(), beside.high())
-                            + ".");
+            lines.add("Beside it, "
+                    + beside.method()
+                    + ": "
+                    + shown.found(beside.estimate(), beside.low(), beside.high())
+                    + ".");
         }
         if (found.p() instanceof Amount.Known p) {
-            lines.add(
-                    "For reference only: p = " + Written.number(p.value(), 2) + "; no verdict reads it.");
+            lines.add("For reference only: p = " + Written.number(p.value(), 2)
+                    + "; no verdict reads it.");
         }
         return lines;
     }

@@ -35,8 +35,10 @@ final class GroupPictures {
     }
 
     private Sign sign(Group group) {
-        boolean control =
-                compared.comparison().control().filter(c -> c.name().equals(group.name())).isPresent();
+        boolean control = compared.comparison()
+                .control()
+                .filter(c -> c.name().equals(group.name()))
+                .isPresent();
         return control ? Sign.CONTROL : Sign.FIRST;
     }
 
@@ -53,41 +55,36 @@ final class GroupPictures {
         Property property = compared.property();
         List<Clusters.Cluster> clusters = new ArrayList<>();
         List<String> without = new ArrayList<>();
-        members.forEach(
-                (group, specimens) -> {
-                    List<Clusters.Point> points = new ArrayList<>();
-                    for (JudgedSpecimen specimen : specimens) {
-                        Optional<Double> at = place(specimen.result().yields().get(property));
-                        if (at.isEmpty()) {
-                            without.add(specimen.code());
-                            continue;
-                        }
-                        points.add(
-                                new Clusters.Point(
-                                        specimen.code(),
-                                        at.get(),
-                                        Cells.withUnit(specimen.result(), property),
-                                        specimen.counts()
-                                                ? Clusters.Standing.COUNTED
-                                                : Clusters.Standing.LEFT_OUT));
-                    }
-                    clusters.add(
-                            new Clusters.Cluster(group.name(), sign(group), points, mean(group)));
-                });
+        members.forEach((group, specimens) -> {
+            List<Clusters.Point> points = new ArrayList<>();
+            for (JudgedSpecimen specimen : specimens) {
+                Optional<Double> at = place(specimen.result().yields().get(property));
+                if (at.isEmpty()) {
+                    without.add(specimen.code());
+                    continue;
+                }
+                points.add(new Clusters.Point(
+                        specimen.code(),
+                        at.get(),
+                        Cells.withUnit(specimen.result(), property),
+                        specimen.counts()
+                                ? Clusters.Standing.COUNTED
+                                : Clusters.Standing.LEFT_OUT));
+            }
+            clusters.add(new Clusters.Cluster(group.name(), sign(group), points, mean(group)));
+        });
         if (clusters.stream().allMatch(cluster -> cluster.points().isEmpty())) {
             return Optional.empty();
         }
         String caption =
                 "Each ring or dot is a specimen; short bar: mean; thin line: its 95 % interval."
                         .replace("95 %", Written.percent(0.95));
-        return Optional.of(
-                new Picture(
-                        Figures.clusters(
-                                new Clusters(
-                                        property.label(), property.unit().symbol(), clusters)),
-                        without.isEmpty()
-                                ? caption
-                                : caption + " Without a value: " + String.join(", ", without) + "."));
+        return Optional.of(new Picture(
+                Figures.clusters(
+                        new Clusters(property.label(), property.unit().symbol(), clusters)),
+                without.isEmpty()
+                        ? caption
+                        : caption + " Without a value: " + String.join(", ", without) + "."));
     }
 
     /** A bound stands at its number, and its words say that it is one. */
@@ -115,27 +112,25 @@ final class GroupPictures {
         }
         double low = group.low().orElse(Double.NEGATIVE_INFINITY);
         double high = group.high().orElse(Double.POSITIVE_INFINITY);
-        String written =
-                Written.rounded(mean.value(), (high - low) / 4)
-                        + Written.behind(compared.property().unit().symbol());
+        String written = Written.rounded(mean.value(), (high - low) / 4)
+                + Written.behind(compared.property().unit().symbol());
         return Optional.of(new Clusters.Mean(mean.value(), low, high, written));
     }
 
     private Picture shares() {
         List<Shares.Group> groups = new ArrayList<>();
-        members.forEach(
-                (group, specimens) -> {
-                    List<String> yes = new ArrayList<>();
-                    List<String> no = new ArrayList<>();
-                    List<String> unknown = new ArrayList<>();
-                    for (JudgedSpecimen specimen : specimens) {
-                        Yield yield = specimen.result().yields().get(compared.property());
-                        boolean known = yield instanceof Yield.Word && specimen.counts();
-                        boolean saidYes = yield instanceof Yield.Word w && w.word().equals("yes");
-                        (known ? saidYes ? yes : no : unknown).add(specimen.code());
-                    }
-                    groups.add(new Shares.Group(group.name(), sign(group), yes, no, unknown));
-                });
+        members.forEach((group, specimens) -> {
+            List<String> yes = new ArrayList<>();
+            List<String> no = new ArrayList<>();
+            List<String> unknown = new ArrayList<>();
+            for (JudgedSpecimen specimen : specimens) {
+                Yield yield = specimen.result().yields().get(compared.property());
+                boolean known = yield instanceof Yield.Word && specimen.counts();
+                boolean saidYes = yield instanceof Yield.Word w && w.word().equals("yes");
+                (known ? saidYes ? yes : no : unknown).add(specimen.code());
+            }
+            groups.add(new Shares.Group(group.name(), sign(group), yes, no, unknown));
+        });
         String label = compared.property().label();
         return new Picture(
                 Figures.shares(new Shares("yes", "no", groups)),
@@ -145,23 +140,22 @@ final class GroupPictures {
     private Picture survival() {
         List<Survival.Group> groups = new ArrayList<>();
         List<String> without = new ArrayList<>();
-        members.forEach(
-                (group, specimens) -> {
-                    List<Survival.Time> times = new ArrayList<>();
-                    for (JudgedSpecimen specimen : specimens) {
-                        Optional<Survival.Time> time = time(specimen);
-                        time.ifPresent(times::add);
-                        if (time.isEmpty()) {
-                            without.add(specimen.code());
-                        }
-                    }
-                    groups.add(new Survival.Group(group.name(), sign(group), times));
-                });
+        members.forEach((group, specimens) -> {
+            List<Survival.Time> times = new ArrayList<>();
+            for (JudgedSpecimen specimen : specimens) {
+                Optional<Survival.Time> time = time(specimen);
+                time.ifPresent(times::add);
+                if (time.isEmpty()) {
+                    without.add(specimen.code());
+                }
+            }
+            groups.add(new Survival.Group(group.name(), sign(group), times));
+        });
         String caption =
                 "Share to which it has not happened yet; point: it happened; tick: watching ended.";
         return new Picture(
-                Figures.survival(
-                        new Survival(Cells.header(compared.property()), "Not yet happened", groups)),
+                Figures.survival(new Survival(
+                        Cells.header(compared.property()), "Not yet happened", groups)),
                 without.isEmpty()
                         ? caption
                         : caption + " Not counted: " + String.join(", ", without) + ".");
@@ -175,8 +169,7 @@ final class GroupPictures {
             return Optional.empty();
         }
         if (yield instanceof Yield.AtLeast bound) {
-            return Optional.of(
-                    new Survival.Time(code, bound.bound(), Survival.End.WATCHING_ENDED));
+            return Optional.of(new Survival.Time(code, bound.bound(), Survival.End.WATCHING_ENDED));
         }
         if (yield instanceof Yield.Between between) {
             return Optional.of(new Survival.Time(code, between.to(), Survival.End.HAPPENED));
@@ -192,29 +185,21 @@ final class GroupPictures {
         if (first.isEmpty()) {
             return Optional.empty();
         }
-        members.forEach(
-                (group, specimens) -> {
-                    List<Curves.Curve> curves = new ArrayList<>();
-                    for (JudgedSpecimen specimen : specimens) {
-                        specimen.curve()
-                                .filter(curve -> curve.across().equals(first.get().across()))
-                                .ifPresent(
-                                        curve ->
-                                                curves.add(
-                                                        new Curves.Curve(
-                                                                specimen.code(),
-                                                                curve.x(),
-                                                                curve.y(),
-                                                                peak(curve))));
-                    }
-                    groups.add(new Curves.Group(group.name(), sign(group), curves));
-                });
+        members.forEach((group, specimens) -> {
+            List<Curves.Curve> curves = new ArrayList<>();
+            for (JudgedSpecimen specimen : specimens) {
+                specimen.curve()
+                        .filter(curve -> curve.across().equals(first.get().across()))
+                        .ifPresent(curve -> curves.add(new Curves.Curve(
+                                specimen.code(), curve.x(), curve.y(), peak(curve))));
+            }
+            groups.add(new Curves.Group(group.name(), sign(group), curves));
+        });
         String across = channel(first.get().across());
         String up = channel(first.get().up());
-        return Optional.of(
-                new Picture(
-                        Figures.curves(new Curves(across, up, groups)),
-                        "As it was recorded, a curve for each specimen; marks: peaks."));
+        return Optional.of(new Picture(
+                Figures.curves(new Curves(across, up, groups)),
+                "As it was recorded, a curve for each specimen; marks: peaks."));
     }
 
     private static String channel(org.twinbar.method.Channel channel) {

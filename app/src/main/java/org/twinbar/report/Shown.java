@@ -63,10 +63,9 @@ final class Shown {
     }
 
     org.twinbar.report.Effect.Level none() {
-        String words =
-                effect == Effect.LEVEL
-                        ? "level " + number(at(question.none())) + Written.behind(unit())
-                        : "no change";
+        String words = effect == Effect.LEVEL
+                ? "level " + number(at(question.none())) + Written.behind(unit())
+                : "no change";
         return new org.twinbar.report.Effect.Level(at(question.none()), words);
     }
 
@@ -93,10 +92,9 @@ final class Shown {
 
     Optional<org.twinbar.report.Effect.Level> claimed() {
         return question.claimed().isPresent()
-                ? Optional.of(
-                        new org.twinbar.report.Effect.Level(
-                                at(question.claimed().getAsDouble()),
-                                "claimed " + one(question.claimed().getAsDouble())))
+                ? Optional.of(new org.twinbar.report.Effect.Level(
+                        at(question.claimed().getAsDouble()),
+                        "claimed " + one(question.claimed().getAsDouble())))
                 : Optional.empty();
     }
 

@@ -31,7 +31,8 @@ record Migrations(int latest, List<String> locations) {
         if (version(handle) == latest) {
             return;
         }
-        // Flyway takes no lock on SQLite; two programs that open a new workspace would both build it.
+        // Flyway takes no lock on SQLite; two programs that open a new workspace would both build
+        // it.
         synchronized (ONE_AT_A_TIME) {
             try (FileChannel file = FileChannel.open(
                             folder.resolve("migrating.lock"),

@@ -70,8 +70,8 @@ public final class RawFiles {
 
     private static Kept write(InputStream stream, Path part) throws IOException {
         MessageDigest digest = Digest.sha256();
-        try (FileChannel out = FileChannel.open(
-                part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel out =
+                FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             byte[] buffer = new byte[BUFFER];
             long bytes = 0;
             for (int read = stream.read(buffer); read >= 0; read = stream.read(buffer)) {
@@ -126,8 +126,8 @@ public final class RawFiles {
 
     private static void require(Path file, Digest wanted) throws IOException {
         MessageDigest digest = Digest.sha256();
-        try (InputStream in = new DigestInputStream(
-                Channels.newInputStream(FileChannel.open(file)), digest)) {
+        try (InputStream in =
+                new DigestInputStream(Channels.newInputStream(FileChannel.open(file)), digest)) {
             byte[] buffer = new byte[BUFFER];
             int read = 0;
             while (read >= 0) {

@@ -104,8 +104,9 @@ public final class Store implements AutoCloseable {
                 if (fresh.isEmpty()) {
                     return;
                 }
-                PreparedBatch batch = open.prepareBatch("INSERT INTO entry (" + COLUMNS + ") VALUES"
-                        + " (:id, :subject, :aspect, :value, :at, :zone, :who, :reason, :supersedes)");
+                PreparedBatch batch = open.prepareBatch(
+                        "INSERT INTO entry (" + COLUMNS + ") VALUES"
+                                + " (:id, :subject, :aspect, :value, :at, :zone, :who, :reason, :supersedes)");
                 for (Entry entry : fresh) {
                     batch.bind("id", entry.id().toString())
                             .bind("subject", entry.subject())
@@ -115,19 +116,21 @@ public final class Store implements AutoCloseable {
                             .bind("zone", entry.zone().getId())
                             .bind("who", entry.who())
                             .bind("reason", entry.reason().orElse(null))
-                            .bind("supersedes", entry.supersedes().map(UUID::toString).orElse(null))
+                            .bind(
+                                    "supersedes",
+                                    entry.supersedes().map(UUID::toString).orElse(null))
                             .add();
                 }
                 batch.execute();
             });
         } catch (JdbiException e) {
-            throw new StoreException("nothing was written to %s: %s".formatted(folder, cause(e)), e);
+            throw new StoreException(
+                    "nothing was written to %s: %s".formatted(folder, cause(e)), e);
         }
     }
 
     private static boolean isFresh(Handle open, Entry entry) {
-        Optional<Entry> here = open.createQuery(
-                        "SELECT " + COLUMNS + " FROM entry WHERE id = :id")
+        Optional<Entry> here = open.createQuery("SELECT " + COLUMNS + " FROM entry WHERE id = :id")
                 .bind("id", entry.id().toString())
                 .map((row, context) -> entry(row))
                 .findOne();
@@ -150,8 +153,8 @@ public final class Store implements AutoCloseable {
 
     private List<Entry> query(String where, String wanted) {
         try {
-            return handle.createQuery(
-                            "SELECT " + COLUMNS + " FROM entry WHERE " + where + " ORDER BY arrival")
+            return handle.createQuery("SELECT " + COLUMNS + " FROM entry WHERE " + where
+                            + " ORDER BY arrival")
                     .bind("wanted", wanted)
                     .map((row, context) -> entry(row))
                     .list();

@@ -1,12 +1,47 @@
 package org.twinbar.study;
 
 import java.util.List;
+import java.util.Map;
+import org.twinbar.decision.Comparison;
+import org.twinbar.method.Property;
 
 /** What became of one question of a claim. */
 public sealed interface Answer {
 
     /** Returns the question in a few words, such as {@code tensile strength, flat}. */
     String question();
+
+    /**
+     * A question that groups of specimens answered.
+     *
+     * @param method the test that gave the values
+     * @param property what was compared
+     * @param where factors that a specimen had to have to take part, such as {@code orientation =
+     *     flat}
+     */
+    record Compared(
+            String question,
+            String method,
+            Property property,
+            Map<String, String> where,
+            Comparison comparison)
+            implements Answer {
+        public Compared {
+            where = Ordered.copy(where);
+        }
+
+        /** Returns whether a specimen was among those compared, left out or not. */
+        public boolean about(JudgedSpecimen specimen) {
+            boolean grouped = specimen.group().equals(comparison.treated().name())
+                    || comparison
+                            .control()
+                            .filter(control -> control.name().equals(specimen.group()))
+                            .isPresent();
+            return grouped
+                    && specimen.method().equals(method)
+                    && specimen.factors().entrySet().containsAll(where.entrySet());
+        }
+    }
 
     /**
      * A question that no test on a home bench can settle, such as contact with food or a certified

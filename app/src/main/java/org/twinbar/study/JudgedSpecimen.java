@@ -3,6 +3,7 @@ package org.twinbar.study;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.twinbar.decision.LeftOut;
 import org.twinbar.method.Result;
 
 /**

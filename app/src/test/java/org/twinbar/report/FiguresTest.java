@@ -105,15 +105,14 @@ class FiguresTest {
         Effect.Row row = new Effect.Row(
                 "measured +13 %, no interval",
                 Effect.Kind.MEASURED, 13, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-        String svg = Figures.effect(
-                new Effect(
-                        "Change",
-                        "%",
-                        Effect.Signs.CHANGE,
-                        new Effect.Level(0, "no change"),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(row)));
+        String svg = Figures.effect(new Effect(
+                "Change",
+                "%",
+                Effect.Signs.CHANGE,
+                new Effect.Level(0, "no change"),
+                List.of(),
+                Optional.empty(),
+                List.of(row)));
         assertThat(svg).doesNotContain("Infinity").doesNotContain("NaN");
         assertThat(count(svg, "<line[^>]+stroke=\"var\\(--treated\\)\"")).isEqualTo(5);
     }

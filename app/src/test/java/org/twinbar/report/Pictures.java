@@ -205,8 +205,7 @@ final class Pictures {
 
     private static String mark(double low, double high) {
         return Figures.mark(
-                new VerdictMark(
-                        1, List.of(1.05), OptionalDouble.of((low + high) / 2), low, high),
+                new VerdictMark(1, List.of(1.05), OptionalDouble.of((low + high) / 2), low, high),
                 "interval " + low + " to " + high + ", none 1, worth 1.05");
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.twinbar.decision.LeftOut;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.instrument.Kind;
@@ -27,7 +28,6 @@ import org.twinbar.study.JudgedClaim;
 import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.KeptFile;
-import org.twinbar.study.LeftOut;
 import org.twinbar.study.MethodUsed;
 import org.twinbar.study.Reading;
 

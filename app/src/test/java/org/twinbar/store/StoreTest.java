@@ -245,7 +245,8 @@ class StoreTest {
 
     @Test
     void refusesFileThatIsNoDatabase() throws IOException {
-        Files.writeString(folder.resolve("workspace.db"), "Dear diary, today we sailed. ".repeat(99));
+        Files.writeString(
+                folder.resolve("workspace.db"), "Dear diary, today we sailed. ".repeat(99));
         assertThatThrownBy(() -> Store.open(folder))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining(folder.toString())
