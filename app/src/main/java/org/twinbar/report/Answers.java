@@ -1,25 +1,27 @@
 package org.twinbar.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.twinbar.study.Answer;
+import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
 
-/** What a report says of one question of a claim. */
+/** What a report says of the questions of claims, one after the other. */
 final class Answers {
 
-    private Answers() {}
+    private final JudgedStudy study;
+    private final Set<List<String>> shownCurves = new HashSet<>();
 
-    static Sheet.Answer of(JudgedStudy study, Answer answer, String anchor) {
+    Answers(JudgedStudy study) {
+        this.study = study;
+    }
+
+    Sheet.Answer of(Answer answer, String anchor) {
         if (answer instanceof Answer.Compared compared) {
-            return ComparedAnswer.of(
-                    new Compared(
-                            compared.question(),
-                            compared.property(),
-                            study.specimens().stream().filter(compared::about).toList(),
-                            compared.comparison()),
-                    anchor);
+            return ComparedAnswer.of(with(compared), anchor);
         }
         if (answer instanceof Answer.OffBench off) {
             return offBench(off, anchor);
@@ -28,6 +30,19 @@ final class Answers {
             return unanswered(unanswered, anchor);
         }
         throw new IllegalStateException("a report has no words for " + answer.getClass());
+    }
+
+    private Compared with(Answer.Compared compared) {
+        List<JudgedSpecimen> specimens =
+                study.specimens().stream().filter(compared::about).toList();
+        boolean first =
+                shownCurves.add(specimens.stream().map(JudgedSpecimen::code).toList());
+        return new Compared(
+                compared.question(),
+                compared.property(),
+                specimens,
+                compared.comparison(),
+                first ? Compared.Curves.SHOWN_HERE : Compared.Curves.SHOWN_BEFORE);
     }
 
     private static Sheet.Answer offBench(Answer.OffBench off, String anchor) {

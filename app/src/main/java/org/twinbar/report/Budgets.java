@@ -3,6 +3,7 @@ package org.twinbar.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.method.Property;
@@ -57,7 +58,8 @@ final class Budgets {
         return groups;
     }
 
-    private static Optional<Picture> picture(
+    /** Returns the sources of one property in one group, where any value of it has a budget. */
+    static Optional<Picture> picture(
             Property property, String group, List<JudgedSpecimen> members) {
         Map<String, Double> shares = new LinkedHashMap<>();
         int counted = 0;
@@ -78,9 +80,9 @@ final class Budgets {
         for (Map.Entry<String, Double> share : shares.entrySet()) {
             parts.add(new Parts.Part(share.getKey(), share.getValue() / counted));
         }
-        String what = property.label() + ", " + group;
-        return Optional.of(
-                new Picture(Figures.parts(new Parts("Uncertainty of " + what, parts)), what + "."));
+        String what = "Where the uncertainty of one specimen's value comes from: %s, %s."
+                .formatted(property.label().toLowerCase(Locale.ROOT), group);
+        return Optional.of(new Picture(Figures.parts(new Parts(what, parts)), what));
     }
 
     /** A source of one specimen's own is named after it; the group is told of its kind. */

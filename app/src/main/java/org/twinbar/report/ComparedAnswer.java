@@ -11,7 +11,6 @@ import org.twinbar.decision.Found;
 import org.twinbar.decision.Material;
 import org.twinbar.decision.Needed;
 import org.twinbar.decision.Standing;
-import org.twinbar.decision.Verdict;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Sheet.Item;
 import org.twinbar.report.Sheet.Picture;
@@ -37,10 +36,14 @@ final class ComparedAnswer {
                 compared.question(),
                 compared.comparison().verdict().word(),
                 Optional.of(answer.mark()),
-                compared.comparison().headline(),
-                compared.comparison().headline(),
+                String.join(" ", compared.comparison().reasons()),
+                String.join(" ", firstTwo(compared.comparison().reasons())),
                 answer.pictures(),
                 answer.items());
+    }
+
+    private static List<String> firstTwo(List<String> reasons) {
+        return reasons.subList(0, Math.min(2, reasons.size()));
     }
 
     private String mark() {
@@ -65,8 +68,13 @@ final class ComparedAnswer {
         GroupPictures groups = new GroupPictures(compared);
         groups.values().ifPresent(pictures::add);
         effect().ifPresent(pictures::add);
-        groups.curves().ifPresent(pictures::add);
         bases().ifPresent(pictures::add);
+        if (compared.curves() == Compared.Curves.SHOWN_HERE) {
+            groups.curves().ifPresent(pictures::add);
+        }
+        if (pictures.size() % 2 == 1) {
+            groups.budget().ifPresent(pictures::add);
+        }
         return pictures;
     }
 
@@ -152,18 +160,8 @@ final class ComparedAnswer {
 
     private List<Item> items() {
         List<Item> items = new ArrayList<>();
-        List<String> why = new ArrayList<>(comparison.reasons());
-        why.remove(0);
-        comparison
-                .claimed()
-                .ifPresent(reach -> shown.claimed()
-                        .ifPresent(size -> why.add("The size that the claim names, "
-                                + size.words().replace("claimed ", "")
-                                + ": "
-                                + reach.word()
-                                + ".")));
-        if (!why.isEmpty()) {
-            items.add(new Item("Why this verdict", why));
+        if (comparison.question().effect() != org.twinbar.decision.Effect.LEVEL) {
+            items.add(Item.of("Why this verdict", rule(), Ruling.of(comparison)));
         }
         comparison
                 .material()
@@ -177,6 +175,17 @@ final class ComparedAnswer {
         needed().ifPresent(items::add);
         items.add(new Item("How it was calculated", calculation()));
         return items;
+    }
+
+    private String rule() {
+        Found found = comparison.found();
+        List<String> lines = new ArrayList<>();
+        lines.add("no change at " + shown.one(comparison.question().none()));
+        shown.worth().forEach(level -> lines.add(level.words()));
+        String interval = found.low().isKnown() || found.high().isKnown()
+                ? "The interval is " + shown.range(found.low(), found.high())
+                : "There is no interval";
+        return interval + "; " + String.join(", ", lines) + ".";
     }
 
     private Optional<Item> standing() {
@@ -214,8 +223,10 @@ final class ComparedAnswer {
                                     Written.percent(specimens.power()),
                                     specimens.assuming())));
         }
-        boolean settled = comparison.verdict() == Verdict.SUPPORTED
-                || comparison.verdict() == Verdict.CONTRADICTED;
+        boolean settled = switch (comparison.verdict()) {
+            case SUPPORTED, TOO_SMALL, CONTRADICTED -> true;
+            case BETTER_SIZE_OPEN, OPEN, NOT_FOR_THIS_BENCH -> false;
+        };
         return settled || !(comparison.needed() instanceof Needed.None none)
                 ? Optional.empty()
                 : Optional.of(Item.of("What would settle it", Answers.capital(none.reason())));

@@ -18,12 +18,13 @@ final class Composition {
 
     static Sheet of(JudgedStudy study) {
         List<Sheet.Claim> claims = new ArrayList<>();
+        Answers composed = new Answers(study);
         int number = 0;
         for (JudgedClaim claim : study.claims()) {
             List<Sheet.Answer> answers = new ArrayList<>();
             for (Answer answer : claim.answers()) {
                 number++;
-                answers.add(Answers.of(study, answer, "answer-" + number));
+                answers.add(composed.of(answer, "answer-" + number));
             }
             claims.add(new Sheet.Claim(claim.words(), claim.saidBy(), answers));
         }

@@ -202,6 +202,12 @@ final class GroupPictures {
                 "As it was recorded, a curve for each specimen; marks: peaks."));
     }
 
+    /** Returns where the uncertainty of a treated specimen's value comes from. */
+    Optional<Picture> budget() {
+        Group treated = compared.comparison().treated();
+        return Budgets.picture(compared.property(), treated.name(), of(treated));
+    }
+
     private static String channel(org.twinbar.method.Channel channel) {
         String unit = channel.unit().symbol();
         return channel.label() + (unit.isEmpty() ? "" : " in " + unit);

@@ -6,10 +6,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.twinbar.decision.Comparing;
+import org.twinbar.decision.Effect;
+import org.twinbar.decision.Expectation;
 import org.twinbar.decision.LeftOut;
+import org.twinbar.decision.Observation;
+import org.twinbar.decision.Question;
+import org.twinbar.decision.Subject;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.instrument.Kind;
@@ -17,6 +24,7 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Input;
 import org.twinbar.method.Mark;
 import org.twinbar.method.Methods;
+import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.TestMethod;
@@ -30,6 +38,7 @@ import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.KeptFile;
 import org.twinbar.study.MethodUsed;
 import org.twinbar.study.Reading;
+import org.twinbar.uncertainty.Source;
 
 /**
  * Judged studies to make reports of, from invented readings: bars of a sailing club's cleats, plain
@@ -66,7 +75,8 @@ final class Studies {
                 "Two-part clear coat on printed cleats",
                 JudgedStudy.Origin.INVENTED,
                 List.of(
-                        new JudgedClaim("At least 10\u2009% stronger", "leaflet", answers()),
+                        new JudgedClaim(
+                                "At least 10\u2009% stronger", "leaflet", answers(specimens)),
                         new JudgedClaim("Safe for drinking water", "leaflet", List.of(offBench()))),
                 List.of(new MethodUsed(
                         PULL.description(), Map.of("grip_distance", "115 mm"), instruments())),
@@ -77,8 +87,57 @@ final class Studies {
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
 
-    private static List<Answer> answers() {
-        return List.of(new Answer.Unanswered("energy to break", "no group has two values of it"));
+    private static List<Answer> answers(List<JudgedSpecimen> specimens) {
+        return List.of(
+                compared(
+                        "largest force, flat", "peak_force", "bars", specimens, Expectation.HIGHER),
+                compared(
+                        "tensile strength, flat",
+                        "strength",
+                        "bars",
+                        specimens,
+                        Expectation.HIGHER),
+                new Answer.Unanswered("energy to break", "no group has two values of it"));
+    }
+
+    static Answer.Compared compared(
+            String question,
+            String property,
+            String things,
+            List<JudgedSpecimen> specimens,
+            Expectation expectation) {
+        Property compared = PULL.description().property(property).orElseThrow();
+        Question asked = Question.of(
+                        new Subject(
+                                compared.label().toLowerCase(Locale.ROOT), compared.unit(), things),
+                        Effect.RATIO,
+                        expectation)
+                .withWorth(0.05)
+                .withClaimed(0.10);
+        List<Observation> observations = specimens.stream()
+                .map(specimen -> observation(specimen, compared))
+                .toList();
+        return new Answer.Compared(
+                question,
+                "tensile",
+                compared,
+                Map.of("orientation", "flat"),
+                Comparing.of(asked, observations, "plain", "coated"));
+    }
+
+    private static Observation observation(JudgedSpecimen specimen, Property property) {
+        Map<String, Double> moves = new HashMap<>();
+        specimen.result().budgets().get(property).shifts().forEach((source, shift) -> {
+            if (source.reach() == Source.Reach.SHARED) {
+                moves.put(source.identity(), shift);
+            }
+        });
+        Observation observation = Observation.of(
+                        specimen.code(),
+                        specimen.group(),
+                        Cells.number(specimen.result(), property).orElseThrow())
+                .withMoves(moves);
+        return specimen.leftOut().map(observation::leftOut).orElse(observation);
     }
 
     static Answer.OffBench offBench() {
