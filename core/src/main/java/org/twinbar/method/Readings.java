@@ -145,6 +145,13 @@ public final class Readings {
         return error(own);
     }
 
+    /** Returns the smallest step of the display that a channel was read on, 0 where it has none. */
+    public double step(Channel channel) {
+        return recorded.reader(channel.name(), channel.instrument(), channel.unit())
+                .instrument()
+                .resolution();
+    }
+
     /**
      * Returns what is the same in all worlds, such as the noise of a curve, calculated once.
      *

@@ -12,7 +12,9 @@ import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Line;
 import org.twinbar.method.curve.LoadCurve;
 import org.twinbar.method.curve.Noise;
-import org.twinbar.method.curve.Window;
+import org.twinbar.method.curve.OffsetLine;
+import org.twinbar.method.curve.SlopeWindow;
+import org.twinbar.method.curve.Toe;
 
 /** One specimen's curve in one world, from the force that it reached to where it broke. */
 final class Pull {
@@ -86,7 +88,7 @@ final class Pull {
             return;
         }
         LoadCurve curve = stretching.curve(force, readings);
-        double zero = zero(curve, peak);
+        double zero = Toe.zero(readings, curve, peak);
         OptionalInt yield = readings.mark(
                 PullForm.YIELD, () -> searchYield(curve, stretching, zero, peak, end, noise));
         boolean atFirst = readings.choice(PullForm.STRENGTH_AT).equals(PullForm.FIRST_MAXIMUM)
@@ -111,33 +113,6 @@ final class Pull {
         Tensile.strengths(readings, out, largest, bound);
     }
 
-    /**
-     * Returns the way at which the load began: where the straight stretch meets zero force, or the
-     * first row (ASTM D638-22, annex A1, toe compensation).
-     */
-    private double zero(LoadCurve curve, int peak) {
-        int start = readings.mark(PullForm.START, () -> OptionalInt.of(0)).getAsInt();
-        if (readings.choice(PullForm.TOE).equals(PullForm.AS_RECORDED)) {
-            return curve.way(start);
-        }
-        int from = readings.mark(
-                        PullForm.STRAIGHT_FROM,
-                        () -> OptionalInt.of(straight(curve, peak).from()))
-                .getAsInt();
-        int to = readings.mark(
-                        PullForm.STRAIGHT_TO,
-                        () -> OptionalInt.of(straight(curve, peak).to()))
-                .getAsInt();
-        Line line = curve.line(
-                readings.once("straight line", Window.class, () -> curve.window(from, to)));
-        return line.slope() > 0 ? line.zeroCrossing() : curve.way(start);
-    }
-
-    private LoadCurve.Stretch straight(LoadCurve curve, int peak) {
-        return readings.once(
-                "straight stretch", LoadCurve.Stretch.class, () -> curve.steepest(peak));
-    }
-
     private void strains(
             LoadCurve curve,
             Stretching stretching,
@@ -152,7 +127,7 @@ final class Pull {
             out.missing(PullForm.STRAIN_AT_BREAK, stretching.reason());
             return;
         }
-        double start = readings.choice(PullForm.TOE).equals(PullForm.AS_RECORDED)
+        double start = !Toe.isCompensated(readings)
                 ? readings.resolutionAt(stretching.needChannel(), "start")
                 : 0;
         double percent = 100 * perWay.getAsDouble();
@@ -172,13 +147,16 @@ final class Pull {
                     area.isEmpty() ? Section.PULLED.missing() : stretching.reason());
             return;
         }
-        ModulusWindow window = new ModulusWindow(readings, curve, stretching, zero, peak);
+        SlopeWindow window = window(curve, stretching, zero, peak);
         if (window.missing().isPresent()) {
             out.missing(PullForm.MODULUS, window.missing().get());
             return;
         }
+        if (readings.atRest()) {
+            window.coarseSteps("ISO 527-1, 5.1.5,").ifPresent(out::found);
+        }
         double toStress = 1 / (area.getAsDouble() * perWay.getAsDouble());
-        if (readings.choice(PullForm.MODULUS_BY).equals(PullForm.CHORD)) {
+        if (window.byChord()) {
             out.value(PullForm.MODULUS, window.chordSlope() * toStress);
             return;
         }
@@ -189,6 +167,16 @@ final class Pull {
                         line.slope() * toStress,
                         line.slopeUncertainty() * toStress,
                         line.degreesOfFreedom()));
+    }
+
+    private SlopeWindow window(LoadCurve curve, Stretching stretching, double zero, int peak) {
+        return SlopeWindow.of(
+                readings,
+                curve,
+                new SlopeWindow.Channels(PullForm.FORCE, stretching.needChannel()),
+                zero,
+                1 / stretching.strainPerWay().orElseThrow(),
+                peak);
     }
 
     private OptionalInt searchYield(
@@ -207,7 +195,7 @@ final class Pull {
         if (perWay.isEmpty()) {
             return null;
         }
-        ModulusWindow window = new ModulusWindow(readings, curve, stretching, zero, peak);
+        SlopeWindow window = window(curve, stretching, zero, peak);
         if (window.missing().isPresent()) {
             return null;
         }
@@ -246,7 +234,7 @@ final class Pull {
     /** Gives the work done on the specimen up to the break: W = ∫F ds, N·mm in J. */
     private void energy(Stretching stretching, int end, Bound bound) {
         Property energy = PullForm.ENERGY;
-        int start = readings.mark(PullForm.START, () -> OptionalInt.of(0)).getAsInt();
+        int start = Toe.start(readings);
         OptionalDouble work = stretching.work(force, readings, start, end);
         if (work.isPresent()) {
             out.put(energy, bound.of(work.getAsDouble() / 1000));

@@ -1,6 +1,5 @@
 package org.twinbar.method.tensile;
 
-import java.util.OptionalInt;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Outcome;
@@ -8,6 +7,8 @@ import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.LoadCurve;
+import org.twinbar.method.curve.SlopeWindow;
+import org.twinbar.method.curve.Toe;
 
 /** What a person should know about a pull, beside what any record of force may show. */
 final class PullFindings {
@@ -93,9 +94,8 @@ final class PullFindings {
                 lookAtCompliance(readings, out, curve, zero);
             }
         }
-        if (stretching.strainPerWay().isPresent()
-                && readings.choice(PullForm.TOE).equals(PullForm.COMPENSATE)) {
-            int start = readings.mark(PullForm.START, () -> OptionalInt.of(0)).getAsInt();
+        if (stretching.strainPerWay().isPresent() && Toe.isCompensated(readings)) {
+            int start = Toe.start(readings);
             double toe = zero - curve.way(start);
             double strain = toe * stretching.strainPerWay().getAsDouble();
             if (Math.abs(strain) >= TOE_WORTH_SAYING) {
@@ -110,7 +110,7 @@ final class PullFindings {
 
     private static void lookAtCompliance(
             Readings readings, Outcome.Builder out, LoadCurve curve, double zero) {
-        var to = readings.marks().get(PullForm.WINDOW_TO);
+        var to = readings.marks().get(SlopeWindow.ROW_TO);
         if (to == null || to.isEmpty()) {
             return;
         }

@@ -15,6 +15,8 @@ import org.twinbar.method.Property.Basis;
 import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Setting;
 import org.twinbar.method.Words;
+import org.twinbar.method.curve.SlopeWindow;
+import org.twinbar.method.curve.Toe;
 import org.twinbar.quantity.Unit;
 
 /** What the tensile test asks for, sets, marks and yields. */
@@ -60,22 +62,6 @@ final class PullForm {
             Channel.of("displacement", "Travel of the crosshead", "mm", Kind.CROSSHEAD);
     static final Channel TIME = Channel.of("time", "Time", "s", Kind.NONE);
 
-    static final String REGRESSION = "regression";
-    static final String CHORD = "chord";
-    static final Choice MODULUS_BY = new Choice(
-            "modulus_by",
-            "Modulus from the line through all points of the window, or its two ends",
-            List.of(REGRESSION, CHORD),
-            REGRESSION);
-    static final Setting MODULUS_FROM = percent("modulus_from", "Modulus window from", 0.05);
-    static final Setting MODULUS_TO = percent("modulus_to", "Modulus window to", 0.25);
-    static final String COMPENSATE = "compensate";
-    static final String AS_RECORDED = "as_recorded";
-    static final Choice TOE = new Choice(
-            "toe",
-            "Count strain from where the straight stretch meets zero force, or from the start",
-            List.of(COMPENSATE, AS_RECORDED),
-            COMPENSATE);
     static final String BY_DECREASE = "decrease";
     static final String BY_OFFSET = "offset";
     static final Choice YIELD_BY = new Choice(
@@ -92,11 +78,6 @@ final class PullForm {
             List.of(LARGEST, FIRST_MAXIMUM),
             LARGEST);
 
-    static final Mark START = new Mark("start", "Start of the pull");
-    static final Mark STRAIGHT_FROM = new Mark("straight_from", "Straight stretch from");
-    static final Mark STRAIGHT_TO = new Mark("straight_to", "Straight stretch to");
-    static final Mark WINDOW_FROM = new Mark("window_from", "Modulus window from");
-    static final Mark WINDOW_TO = new Mark("window_to", "Modulus window to");
     static final Mark YIELD = new Mark("yield", "Yield");
     static final Mark PEAK = new Mark("peak", "Peak");
     static final Mark BREAK = new Mark("break", "Break");
@@ -135,8 +116,23 @@ final class PullForm {
             "In the manner of ISO 527-1:2019 and ASTM D638-22; without a class-1 machine, an"
                     + " extensometer and a standard atmosphere it is not a test to either.",
             asks(),
-            List.of(STRENGTH_AT, MODULUS_BY, MODULUS_FROM, MODULUS_TO, TOE, YIELD_BY, YIELD_OFFSET),
-            List.of(START, STRAIGHT_FROM, STRAIGHT_TO, WINDOW_FROM, WINDOW_TO, YIELD, PEAK, BREAK),
+            List.of(
+                    STRENGTH_AT,
+                    SlopeWindow.BY,
+                    SlopeWindow.FROM,
+                    SlopeWindow.TO,
+                    Toe.CHOICE,
+                    YIELD_BY,
+                    YIELD_OFFSET),
+            List.of(
+                    Toe.START,
+                    Toe.STRAIGHT_FROM,
+                    Toe.STRAIGHT_TO,
+                    SlopeWindow.ROW_FROM,
+                    SlopeWindow.ROW_TO,
+                    YIELD,
+                    PEAK,
+                    BREAK),
             List.of(
                     STRENGTH,
                     STRENGTH_BEFORE,

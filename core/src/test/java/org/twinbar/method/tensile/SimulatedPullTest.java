@@ -10,6 +10,7 @@ import org.twinbar.instrument.Bench;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
+import org.twinbar.method.curve.Toe;
 import org.twinbar.quantity.Quantity;
 
 /** Pulls whose truth is known, so that bias and stated uncertainty can be held against it. */
@@ -46,7 +47,7 @@ class SimulatedPullTest {
         SimulatedPull pull = SimulatedPull.brittle().withToe(0).withRows(4000);
         Result result = Pulled.pull(pull.readings()
                 .word(PullForm.YIELD_BY, PullForm.BY_OFFSET)
-                .word(PullForm.TOE, PullForm.AS_RECORDED));
+                .word(Toe.CHOICE, Toe.AS_RECORDED));
         double slope = Pulled.value(result, PullForm.MODULUS);
         double low = 0.002;
         double high = 0.02;
@@ -103,7 +104,7 @@ class SimulatedPullTest {
                     .withRows(900)
                     .withNoise(2, 5000 + run)
                     .readings();
-            Result result = Pulled.pull(noisy.word(PullForm.TOE, PullForm.AS_RECORDED));
+            Result result = Pulled.pull(noisy.word(Toe.CHOICE, Toe.AS_RECORDED));
             double off = Pulled.value(result, PullForm.MODULUS) - truth;
             bias += off / RUNS;
             covered += Math.abs(off) <= 1.97 * Pulled.u(result, PullForm.MODULUS) ? 1 : 0;
@@ -115,7 +116,7 @@ class SimulatedPullTest {
     }
 
     private static double modulus(Readings.Builder readings) {
-        Result result = Pulled.pull(readings.word(PullForm.TOE, PullForm.AS_RECORDED));
+        Result result = Pulled.pull(readings.word(Toe.CHOICE, Toe.AS_RECORDED));
         return Pulled.value(result, PullForm.MODULUS);
     }
 

@@ -5,6 +5,8 @@ import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
 import org.twinbar.instrument.Bench;
 import org.twinbar.method.Result;
+import org.twinbar.method.curve.SlopeWindow;
+import org.twinbar.method.curve.Toe;
 import org.twinbar.quantity.Quantity;
 
 class TensileReferenceTest {
@@ -24,15 +26,15 @@ class TensileReferenceTest {
 
     @Test
     void chordAndRegressionModulus() {
-        CHECKS.row("chord").expects(modulusBy(PullForm.CHORD));
-        CHECKS.row("regression").expects(modulusBy(PullForm.REGRESSION));
+        CHECKS.row("chord").expects(modulusBy(SlopeWindow.CHORD));
+        CHECKS.row("regression").expects(modulusBy(SlopeWindow.REGRESSION));
     }
 
     private static double modulusBy(String way) {
         Result result = Pulled.pull(Pulled.bar(10, 4)
                 .number(PullForm.GAUGE_LENGTH, 50)
-                .word(PullForm.MODULUS_BY, way)
-                .word(PullForm.TOE, PullForm.AS_RECORDED)
+                .word(SlopeWindow.BY, way)
+                .word(Toe.CHOICE, Toe.AS_RECORDED)
                 .channel(PullForm.FORCE, times(with0(STRESS), 40))
                 .channel(PullForm.EXTENSION, times(with0(STRAIN), 50)));
         return Pulled.value(result, PullForm.MODULUS);
@@ -54,7 +56,7 @@ class TensileReferenceTest {
         Result result = Pulled.pull(Pulled.bar(10, 4)
                 .number(PullForm.GRIP_DISTANCE, 115)
                 .number(PullForm.COMPLIANCE, 3e-4)
-                .word(PullForm.TOE, PullForm.AS_RECORDED)
+                .word(Toe.CHOICE, Toe.AS_RECORDED)
                 .channel(PullForm.FORCE, new double[] {0, 250, 500, 750, 1000, 10})
                 .channel(PullForm.DISPLACEMENT, new double[] {0, 0.6, 1.2, 1.8, 2.5, 2.6}));
         CHECKS.row("nominal").expects(Pulled.value(result, PullForm.STRAIN_AT_STRENGTH));

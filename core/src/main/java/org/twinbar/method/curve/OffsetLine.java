@@ -1,7 +1,6 @@
-package org.twinbar.method.tensile;
+package org.twinbar.method.curve;
 
 import java.util.OptionalInt;
-import org.twinbar.method.curve.LoadCurve;
 
 /**
  * The line of the modulus, moved along the strain axis: where the curve falls below it, the
@@ -11,10 +10,10 @@ import org.twinbar.method.curve.LoadCurve;
  * @param origin the way at which the line meets zero force
  * @param fromRow where the search begins
  */
-record OffsetLine(LoadCurve curve, double slope, double origin, int fromRow) {
+public record OffsetLine(LoadCurve curve, double slope, double origin, int fromRow) {
 
     /** Returns the first row at which the curve has fallen to the line; empty for none. */
-    OptionalInt firstBelow(int lastRow) {
+    public OptionalInt firstBelow(int lastRow) {
         for (int row = fromRow + 1; row <= lastRow; row++) {
             if (above(row) <= 0) {
                 return OptionalInt.of(row);
@@ -24,7 +23,7 @@ record OffsetLine(LoadCurve curve, double slope, double origin, int fromRow) {
     }
 
     /** Returns the force where the curve crosses the line, between a row and the one before it. */
-    double forceAt(int row) {
+    public double forceAt(int row) {
         double before = above(row - 1);
         double share = before / (before - above(row));
         return curve.force(row - 1) + share * (curve.force(row) - curve.force(row - 1));

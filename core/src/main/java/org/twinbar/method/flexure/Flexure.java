@@ -1,0 +1,121 @@
+package org.twinbar.method.flexure;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.twinbar.method.Description;
+import org.twinbar.method.Input;
+import org.twinbar.method.Outcome;
+import org.twinbar.method.Property;
+import org.twinbar.method.Readings;
+import org.twinbar.method.TestMethod;
+import org.twinbar.method.Trace;
+import org.twinbar.method.Yield;
+import org.twinbar.method.curve.CurveFindings;
+
+/** A bar on two supports, in the manner of ISO 178 and ASTM D790. */
+public final class Flexure implements TestMethod {
+
+    private static final String OUTSIDE_THIRD =
+            "it broke outside the middle third, where the stress was lower than in the middle";
+
+    @Override
+    public Description description() {
+        return BendForm.DESCRIPTION;
+    }
+
+    @Override
+    public Outcome calculate(Readings readings) {
+        Outcome.Builder out = Outcome.of(BendForm.DESCRIPTION);
+        if (readings.has(BendForm.FORCE)) {
+            curve(readings, out);
+        } else if (readings.has(BendForm.PEAK_FORCE)) {
+            strengths(readings, out, readings.number(BendForm.PEAK_FORCE), 0);
+            BendFindings.ofBar(readings, out);
+            out.restMissing("only the largest force was read, no curve");
+        } else {
+            out.restMissing("no force was read");
+        }
+        return out.build();
+    }
+
+    private static void curve(Readings readings, Outcome.Builder out) {
+        Trace force = readings.trace(BendForm.FORCE);
+        if (force.size() == 0) {
+            out.restMissing("the curve has no rows");
+            return;
+        }
+        if (readings.once("upside down", Boolean.class, () -> CurveFindings.isUpsideDown(force))) {
+            out.found(CurveFindings.upsideDown(force));
+            out.restMissing("the force is negative throughout: its sign is turned round");
+            return;
+        }
+        int peak = readings.mark(BendForm.PEAK, () -> OptionalInt.of(force.rowOfLargest()))
+                .getAsInt();
+        if (!(force.get(peak) > 0)) {
+            out.restMissing("the force never rises above zero");
+            return;
+        }
+        new Bend(readings, out, force, peak).calculate();
+    }
+
+    /** Returns the bar as it was bent; empty where span or section are not known. */
+    static Optional<Bending> bar(Readings readings) {
+        return bar(readings, BendForm.WIDTH, BendForm.THICKNESS);
+    }
+
+    /** Returns the bar as it was before treatment; empty where that is not known. */
+    static Optional<Bending> barBefore(Readings readings) {
+        return bar(readings, BendForm.WIDTH_BEFORE, BendForm.THICKNESS_BEFORE);
+    }
+
+    private static Optional<Bending> bar(Readings readings, Input width, Input thickness) {
+        return readings.has(BendForm.SPAN) && readings.has(width) && readings.has(thickness)
+                ? Optional.of(new Bending(
+                        readings.number(BendForm.SPAN),
+                        readings.number(width),
+                        readings.number(thickness)))
+                : Optional.empty();
+    }
+
+    /**
+     * Gives the largest force on each basis.
+     *
+     * @param deflectionMm at that force, 0 where it is not known or short against the span
+     */
+    static void strengths(
+            Readings readings, Outcome.Builder out, double forceN, double deflectionMm) {
+        out.put(BendForm.PEAK_FORCE_OUT, asFound(readings, forceN));
+        stress(readings, out, BendForm.STRENGTH, bar(readings), forceN, deflectionMm);
+        stress(readings, out, BendForm.STRENGTH_BEFORE, barBefore(readings), forceN, deflectionMm);
+        if (readings.has(BendForm.MASS)) {
+            double perGram = forceN / readings.number(BendForm.MASS);
+            out.put(BendForm.FORCE_PER_MASS, asFound(readings, perGram));
+        } else {
+            out.missing(BendForm.FORCE_PER_MASS, "the specimen was not weighed");
+        }
+    }
+
+    private static void stress(
+            Readings readings,
+            Outcome.Builder out,
+            Property property,
+            Optional<Bending> bar,
+            double forceN,
+            double deflectionMm) {
+        if (bar.isPresent()) {
+            double factor = bar.get().longDeflectionFactor(deflectionMm);
+            out.put(property, asFound(readings, bar.get().stress(forceN) * factor));
+        } else {
+            out.missing(property, "span, width and thickness are not all known");
+        }
+    }
+
+    private static Yield asFound(Readings readings, double value) {
+        boolean outside = readings.has(BendForm.BROKE_AT)
+                && readings.word(BendForm.BROKE_AT).equals(BendForm.OUTSIDE);
+        Yield found = Yield.of(value);
+        return outside && found instanceof Yield.Value
+                ? new Yield.AtLeast(value, OUTSIDE_THIRD)
+                : found;
+    }
+}
