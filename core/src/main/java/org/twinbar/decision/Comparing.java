@@ -4,21 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.twinbar.finding.Finding;
 
 /** Holds treated specimens against their control and answers the question. */
 public final class Comparing {
 
-    private final Question question;
+    private final Judge judge;
     private final Sample treated;
     private final Sample control;
-    private final double step;
 
-    private Comparing(Question question, Sample treated, Sample control, double step) {
-        this.question = question;
+    private Comparing(Judge judge, Sample treated, Sample control) {
+        this.judge = judge;
         this.treated = treated;
         this.control = control;
-        this.step = step;
     }
 
     /**
@@ -33,62 +33,96 @@ public final class Comparing {
             Question question, List<Observation> observations, String control, String treated) {
         requireGroup(observations, control, "control");
         requireGroup(observations, treated, "treated group");
+        if (control.equals(treated)) {
+            throw new QuestionException("'%s' is both control and treated.".formatted(control));
+        }
         Sample ours = Sample.of(treated, observations);
         Sample others = Sample.of(control, observations);
         double step = question.resolution()
-                .orElseGet(() -> Step.of(observations.stream()
-                        .filter(one ->
-                                one.group().equals(treated) || one.group().equals(control))
-                        .filter(one -> one.observed() instanceof Observed.Number)
-                        .mapToDouble(one -> ((Observed.Number) one.observed()).value())));
-        return new Comparing(question, ours, others, step).comparison();
+                .orElseGet(() -> Step.of(Stream.of(ours, others).flatMapToDouble(Sample::stream)));
+        return new Comparing(new Judge(question, step), ours, others).comparison();
     }
 
     private Comparison comparison() {
-        Sample ours = treated.counted();
-        Sample others = control.counted();
-        Found found = calculation().found(ours, others);
-        Verdict verdict = VerdictRule.read(found.lowest(), found.highest(), question);
-        Optional<Reach> reach = question.claimed().isPresent()
-                ? Optional.of(VerdictRule.reach(found.lowest(), found.highest(), question))
-                : Optional.empty();
-        Needed needed = needed(verdict, found, ours, others);
-        Group treatedGroup = Groups.of(ours, question, step);
-        Group controlGroup = Groups.of(others, question, step);
-        List<Finding> findings = new ArrayList<>();
+        Question question = judge.question();
+        Judge.Judged judged = judge.judge(treated.counted(), control.counted());
+        Optional<Verdict> withAll = withLeftOut();
+        Verdict verdict = withAll.map(judged.verdict()::weakerOf).orElse(judged.verdict());
+        Found found = judged.found();
+        Group treatedGroup = Groups.of(judged.treated(), question, judge.step());
+        Group controlGroup = Groups.of(judged.control(), question, judge.step());
+        Needed needed = new Settling(judge).needed(verdict, judged);
+        Optional<Reach> reach = judge.reach(found);
+        List<Finding> findings = new ArrayList<>(Limits.of(judge, treated, control, judged));
+        Limits.step(judge, treated, control).ifPresent(findings::add);
         Wording wording = new Wording(question, treatedGroup, Optional.of(controlGroup), found);
+        List<String> reasons = new ArrayList<>(wording.sentences(verdict, reach, needed));
+        limits(judged, withAll, verdict).forEach(reasons::add);
         return new Comparison(
                 question,
                 Optional.of(controlGroup),
                 treatedGroup,
                 found,
-                List.of(),
+                new Besides(question, judge.step()).of(judged),
                 reach,
                 verdict,
-                wording.sentences(verdict, reach, needed),
+                reasons,
                 findings,
                 needed,
-                new Standing(verdict, List.of()),
+                new Views(judge, treated.counted(), control.counted(), judged).standing(verdict),
                 Optional.empty());
     }
 
-    private Calculation calculation() {
-        return switch (question.effect()) {
-            case RATIO, DIFFERENCE -> new Means(question, step);
-            case SHARE -> new Shares(question);
-            default ->
-                throw new QuestionException("An effect of kind '%s' cannot be compared here."
-                        .formatted(question.effect().word()));
-        };
+    /** Returns the verdict with the specimens that were left out after their values were seen. */
+    private Optional<Verdict> withLeftOut() {
+        return seen().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        judge.judge(treated.withSeen(), control.withSeen()).verdict());
     }
 
-    private Needed needed(Verdict verdict, Found found, Sample ours, Sample others) {
-        boolean means = question.effect() == Effect.RATIO || question.effect() == Effect.DIFFERENCE;
-        if (!means || ours.values().length < 2 || others.values().length < 2) {
-            return new Needed.None("No scatter is known that a number could be reckoned from.");
+    private List<Observation> seen() {
+        return Stream.of(treated, control)
+                .flatMap(sample -> sample.observations().stream())
+                .filter(Observation::leftOutAfterSeen)
+                .toList();
+    }
+
+    private List<String> limits(Judge.Judged judged, Optional<Verdict> withAll, Verdict verdict) {
+        List<String> sentences = new ArrayList<>();
+        withAll.filter(other -> other != judged.verdict()).ifPresent(other -> {
+            String names =
+                    seen().stream().map(Observation::specimen).collect(Collectors.joining(", "));
+            sentences.add(Sentence.WEAKER.with(
+                    "names",
+                    names,
+                    "with",
+                    other.word(),
+                    "without",
+                    judged.verdict().word()));
+        });
+        String things = judge.question().subject().things();
+        if (judged.layout() == Layout.CONFOUNDED) {
+            sentences.add(Sentence.CONFOUNDED.with(
+                    "treated",
+                    treated.group(),
+                    "control",
+                    control.group(),
+                    "block",
+                    Layout.kind(treated)));
         }
-        return new Settling(question)
-                .needed(verdict, found, new Means(question, step).means(ours, others));
+        if (judged.layout() == Layout.TREATED_IN_ONE && verdict != Verdict.OPEN) {
+            sentences.add(Sentence.ONE_BLOCK.with(
+                    "treated",
+                    treated.group(),
+                    "things",
+                    things,
+                    "block",
+                    Layout.kind(treated),
+                    "name",
+                    Layout.first(treated).map(Block::name).orElse("")));
+        }
+        return sentences;
     }
 
     private static void requireGroup(List<Observation> observations, String group, String what) {

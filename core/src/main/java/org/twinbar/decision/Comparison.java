@@ -14,7 +14,7 @@ import org.twinbar.finding.Finding;
  * @param beside intervals that no verdict reads
  * @param claimed whether the size that the claim names is reached, where it names one
  * @param verdict the answer
- * @param reasons the answer in sentences, the first one for whoever reads only one
+ * @param reasons what was found, what it answers, then what else is to be known, in sentences
  * @param findings what limits it
  * @param needed what would settle it
  * @param standing whether it stands in other ways of looking
@@ -40,8 +40,8 @@ public record Comparison(
         findings = List.copyOf(findings);
     }
 
-    /** Returns the answer in one sentence or two. */
+    /** Returns what was found and what it answers: two sentences. */
     public String headline() {
-        return reasons.get(0);
+        return String.join(" ", reasons.subList(0, Math.min(2, reasons.size())));
     }
 }

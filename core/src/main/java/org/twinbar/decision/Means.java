@@ -56,7 +56,8 @@ record Means(Question question, double step) implements Calculation {
 
     private Found ratio(TwoMeans means) {
         RatioInterval interval = Fieller.ratio(means, question.confidence());
-        double p = Fieller.twoSided(means, question.none()).p();
+        // Equal means are a ratio of 1 and a difference of 0; the trade knows Welch's p of it.
+        double p = Welch.twoSided(means, 0).p();
         if (interval instanceof RatioInterval.Finite finite) {
             return found(finite.estimate(), p);
         }

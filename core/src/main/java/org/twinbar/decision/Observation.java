@@ -59,6 +59,11 @@ public record Observation(
         return of(specimen, group, new Observed.Number(value));
     }
 
+    /** Returns the same specimen with another value. */
+    Observation with(Observed other) {
+        return new Observation(specimen, group, other, block, unit, ownUncertainty, moves, leftOut);
+    }
+
     public Observation inBlock(Block together) {
         return new Observation(
                 specimen,
@@ -110,6 +115,16 @@ public record Observation(
                 ownUncertainty,
                 moves,
                 Optional.of(because));
+    }
+
+    Observation withoutBlock() {
+        return new Observation(
+                specimen, group, observed, Optional.empty(), unit, ownUncertainty, moves, leftOut);
+    }
+
+    boolean leftOutAfterSeen() {
+        return leftOut.filter(out -> out.sight() == LeftOut.Sight.AFTER_VALUE_WAS_SEEN)
+                .isPresent();
     }
 
     public boolean counts() {

@@ -1,10 +1,15 @@
 package org.twinbar.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.twinbar.statistics.MeanEstimate;
 import org.twinbar.statistics.Summary;
 
@@ -14,6 +19,7 @@ import org.twinbar.statistics.Summary;
 record Sample(String group, List<Observation> observations) {
 
     private static final double ROOT_OF_TWELVE = Math.sqrt(12);
+    private static final double ROOT_OF_THREE = Math.sqrt(3);
 
     Sample {
         observations = observations.stream()
@@ -33,6 +39,26 @@ record Sample(String group, List<Observation> observations) {
     Sample counted() {
         return new Sample(
                 group, observations.stream().filter(Observation::counts).toList());
+    }
+
+    /**
+     * Returns the specimens that count with those that were left out after their values were seen.
+     */
+    Sample withSeen() {
+        return new Sample(
+                group,
+                observations.stream()
+                        .filter(one -> one.counts() || one.leftOutAfterSeen())
+                        .toList());
+    }
+
+    Sample withoutBlocks() {
+        return new Sample(
+                group, observations.stream().map(Observation::withoutBlock).toList());
+    }
+
+    DoubleStream stream() {
+        return Arrays.stream(values());
     }
 
     /** Returns the specimens that gave a plain number. */
@@ -85,7 +111,7 @@ record Sample(String group, List<Observation> observations) {
     }
 
     /** Returns the standard uncertainty of one value from its reading. */
-    private double resolution(double step) {
+    double resolution(double step) {
         double squares = 0;
         int given = 0;
         for (Observation observation : numbers()) {
@@ -96,6 +122,52 @@ record Sample(String group, List<Observation> observations) {
             }
         }
         return given > 0 ? Math.sqrt(squares / given) : step / ROOT_OF_TWELVE;
+    }
+
+    /**
+     * Returns the standard uncertainty of one value from its reading where its scatter hides in it,
+     * else 0.
+     */
+    double coarseness(double step) {
+        double[] values = values();
+        double u = resolution(step);
+        return values.length > 1 && Summary.of(values).sd() < ROOT_OF_THREE * u ? u : 0;
+    }
+
+    /** Returns the sample with 1 for "yes" and 0 for "no". */
+    Sample asNumbers() {
+        return new Sample(
+                group,
+                observations.stream()
+                        .map(observation -> observation.observed() instanceof Observed.YesNo word
+                                ? observation.with(new Observed.Number(word.yes() ? 1 : 0))
+                                : observation)
+                        .toList());
+    }
+
+    /**
+     * Returns the sample with values on another scale, their errors carried along to first order.
+     */
+    Sample scaled(DoubleUnaryOperator scale, DoubleUnaryOperator slope) {
+        List<Observation> all = new ArrayList<>();
+        for (Observation observation : observations) {
+            if (observation.observed() instanceof Observed.Number number) {
+                double factor = slope.applyAsDouble(number.value());
+                Map<String, Double> moved = new TreeMap<>();
+                observation.moves().forEach((source, move) -> moved.put(source, move * factor));
+                Observation on = observation
+                        .with(new Observed.Number(scale.applyAsDouble(number.value())))
+                        .withMoves(moved);
+                all.add(
+                        observation.ownUncertainty().isPresent()
+                                ? on.withOwnUncertainty(Math.abs(factor)
+                                        * observation.ownUncertainty().getAsDouble())
+                                : on);
+            } else {
+                all.add(observation);
+            }
+        }
+        return new Sample(group, all);
     }
 
     boolean hasOwnUncertainties() {

@@ -24,7 +24,8 @@ enum Sentence {
     SHARE_FOUND(
             "{Label}: {yesTreated} of {nTreated} {treated} {things} against {yesControl} of {nControl}"
                     + " {control} ones ({change}, {interval})."),
-    SHARE_LIMIT("With {n} {things}, up to {share} of such {things} could still be different."),
+    SHARE_LIMIT(
+            "With {n} {treated} {things}, up to {share} of such {things} could still {be} {label}."),
     RATE_FOUND(
             "{Label}: it came {change} to {treated} as to {control} {things} ({interval}, {counts})."),
     RANK_FOUND(
@@ -89,7 +90,7 @@ enum Sentence {
             "Specimens were left out after their values were seen ({names}): with them the verdict would be"
                     + " \"{with}\", without them \"{without}\", and the weaker one is given."),
     CONFOUNDED(
-            "All {treated} {things} come from one {block} and all {control} ones from another, so that what"
+            "No {block} holds both {treated} and {control}, and one of them comes from a single one, so that what"
                     + " the treatment did can't be told from what the {block} did.",
             OPEN),
     ONE_BLOCK(

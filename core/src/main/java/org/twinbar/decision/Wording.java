@@ -24,6 +24,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
         List<String> all = new ArrayList<>();
         all.add(whatWasFound());
         all.add(answer(verdict, reach));
+        shareLimit().ifPresent(all::add);
         reach.flatMap(reached -> claim(verdict, reached)).ifPresent(all::add);
         boolean unsettled = verdict == Verdict.OPEN || verdict == Verdict.BETTER_SIZE_OPEN;
         if (unsettled && needed instanceof Needed.Specimens specimens) {
@@ -80,10 +81,36 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
                 treated.name(),
                 "control",
                 controlName(),
+                "things",
+                question.subject().things(),
                 "change",
                 scale().change(found.estimate().orElse(0)),
                 "interval",
                 interval());
+    }
+
+    /** Returns what a share of none or all leaves possible, where the treated have one. */
+    private Optional<String> shareLimit() {
+        return treated.tally()
+                .filter(tally -> tally.count() == 0 || tally.count() == tally.n())
+                .map(tally -> {
+                    boolean all = tally.count() == tally.n();
+                    return Sentence.SHARE_LIMIT.with(
+                            "n",
+                            tally.n(),
+                            "treated",
+                            treated.name(),
+                            "things",
+                            question.subject().things(),
+                            "share",
+                            Written.fixed(100 * (all ? 1 - tally.low() : tally.high()), 0)
+                                    + Written.THIN
+                                    + "%",
+                            "be",
+                            all ? "not be" : "be",
+                            "label",
+                            question.subject().label());
+                });
     }
 
     private String answer(Verdict verdict, Optional<Reach> reach) {
@@ -137,7 +164,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
     }
 
     private String counts() {
-        return control.map(other -> other.n() + " and " + treated.n() + " specimens")
+        return control.map(other -> treated.n() + " and " + other.n() + " specimens")
                 .orElse(treated.n() + " specimens");
     }
 

@@ -35,4 +35,45 @@ class ComparingReferenceTest {
         checks.row("w-difference-high").expects(difference.found().high().orElse(0));
         checks.row("w-difference-p").expects(difference.found().p().orElse(0));
     }
+
+    /**
+     * Peak stress of real pulls; the curves are no part of the product, their peaks are typed here.
+     */
+    @Test
+    void agreesOnAnnealedNylon() {
+        annealed(
+                "xy",
+                new double[] {58.36156, 65.018573, 63.863013, 55.3958, 66.899093},
+                new double[] {68.449853, 70.695067, 71.04436, 69.002387, 69.966093},
+                Verdict.BETTER_SIZE_OPEN);
+        annealed(
+                "z",
+                new double[] {9.60222, 9.479393, 9.57836, 8.582967, 8.694827},
+                new double[] {9.438813, 9.248987, 9.87856, 9.85794, 9.484427},
+                Verdict.OPEN);
+    }
+
+    private void annealed(String orientation, double[] plain, double[] annealed, Verdict verdict) {
+        Comparison comparison = Comparing.of(
+                Question.of(Specimens.STRENGTH, Effect.RATIO, Expectation.HIGHER)
+                        .withWorth(0.05),
+                Specimens.of("plain", plain, "annealed", annealed),
+                "plain",
+                "annealed");
+        Found found = comparison.found();
+        String row = "nylon-" + orientation;
+        checks.row(row + "-ratio").expects(found.estimate().orElse(0));
+        checks.row(row + "-low").expects(found.low().orElse(0));
+        checks.row(row + "-high").expects(found.high().orElse(0));
+        checks.row(row + "-df").expects(found.df().orElse(0));
+        checks.row(row + "-p").expects(found.p().orElse(0));
+        assertThat(comparison.verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void agreesWithGrubbs() {
+        for (int n : new int[] {3, 5, 8, 12, 20}) {
+            checks.row("grubbs-" + n).expects(Doubts.critical(n));
+        }
+    }
 }

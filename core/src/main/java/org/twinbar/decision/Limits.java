@@ -1,0 +1,165 @@
+package org.twinbar.decision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.twinbar.finding.Finding;
+
+/** What limits a comparison, as findings: what was seen, why it matters, what to do. */
+final class Limits {
+
+    static final Finding.Kind NO_VALUE = Finding.Kind.note(
+            "no-value", "%s (%s) has no value: %s. It stays listed and is not counted.");
+    static final Finding.Kind BOUND = Finding.Kind.warning(
+            "bound-not-averaged",
+            "%s (%s) is known by a bound alone, and a mean leaves it aside; compare by rate or rank to use it.");
+    static final Finding.Kind LEFT_OUT_BEFORE = Finding.Kind.note(
+            "left-out-before", "%s (%s) was left out by %s before its value was seen: %s.");
+    static final Finding.Kind LEFT_OUT_AFTER = Finding.Kind.warning(
+            "left-out-after",
+            "%s (%s) was left out by %s after its value was seen: %s. The weaker verdict of with and without it is given.");
+    static final Finding.Kind CONFOUNDED = Finding.Kind.serious(
+            "treatment-is-block",
+            "%s and %s have no %s in common, and one of them comes from a single one: what the treatment did can't be"
+                    + " told from what the %s did. Make both in each of several.");
+    static final Finding.Kind ONE_BLOCK = Finding.Kind.warning(
+            "one-block",
+            "All of %s comes from one %s (%s), so that the verdict is about this %s. A second one would tell whether"
+                    + " it can be repeated.");
+    static final Finding.Kind BLOCKS_ARE_UNITS = Finding.Kind.note(
+            "blocks-are-units",
+            "No %s holds both groups, so that each %s counts as one: its specimens are repeats of one another.");
+    static final Finding.Kind UNITS = Finding.Kind.note(
+            "units", "%s specimens shared %s treatments, and each treatment counts once.");
+    static final Finding.Kind COARSE = Finding.Kind.note(
+            "coarse-readings",
+            "The values of %s scatter less than their readings can show (standard uncertainty %s), so that the"
+                    + " resolution stands in for the scatter. A finer instrument would tell more.");
+    static final Finding.Kind STEP = Finding.Kind.note(
+            "step-assumed",
+            "The smallest step of the values was taken from their decimals: %s. Name the resolution if it was coarser.");
+    static final Finding.Kind DOUBTED = Finding.Kind.warning(
+            "doubted-specimen",
+            "%s lies farther from the rest of %s than chance puts one group in twenty. Look for a cause; it is counted"
+                    + " unless you leave it out with a reason.");
+    static final Finding.Kind SIZES = Finding.Kind.warning(
+            "unequal-numbers",
+            "One group has more than twice as many specimens as the other (%s and %s); with skewed scatter the error"
+                    + " rate is then not what it says.");
+    static final Finding.Kind ONE_SPECIMEN = Finding.Kind.warning(
+            "one-specimen",
+            "%s has one specimen, which shows no scatter. Make at least three of each group.");
+
+    private static final int MOST_DIGITS_OF_A_READING = 7;
+
+    private Limits() {}
+
+    /** Returns the findings on the specimens, before and after they were counted. */
+    static List<Finding> of(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
+        List<Finding> findings = new ArrayList<>();
+        for (Sample sample : List.of(treated, control)) {
+            sample.observations().forEach(one -> onSpecimen(judge, one).ifPresent(findings::add));
+            units(sample).ifPresent(findings::add);
+        }
+        onLayout(judged, treated, control).ifPresent(findings::add);
+        for (Sample sample : List.of(judged.treated(), judged.control())) {
+            onScatter(judge, sample, findings);
+        }
+        onNumbers(judged, findings);
+        return findings;
+    }
+
+    private static Optional<Finding> onSpecimen(Judge judge, Observation one) {
+        if (one.leftOut().isPresent()) {
+            LeftOut out = one.leftOut().get();
+            Finding.Kind kind = out.sight() == LeftOut.Sight.AFTER_VALUE_WAS_SEEN
+                    ? LEFT_OUT_AFTER
+                    : LEFT_OUT_BEFORE;
+            return Optional.of(kind.with(one.specimen(), one.group(), out.who(), stop(out.why())));
+        }
+        if (one.observed() instanceof Observed.Unknown unknown) {
+            return Optional.of(NO_VALUE.with(one.specimen(), one.group(), stop(unknown.reason())));
+        }
+        boolean averaged = judge.question().effect() == Effect.RATIO
+                || judge.question().effect() == Effect.DIFFERENCE;
+        boolean bound = one.observed() instanceof Observed.AtLeast
+                || one.observed() instanceof Observed.Below
+                || one.observed() instanceof Observed.Between;
+        return averaged && bound
+                ? Optional.of(BOUND.with(one.specimen(), one.group()))
+                : Optional.empty();
+    }
+
+    private static Optional<Finding> units(Sample sample) {
+        Sample counted = sample.counted();
+        int specimens = counted.observations().size();
+        int units = Units.named(counted).observations().size();
+        return units < specimens ? Optional.of(UNITS.with(specimens, units)) : Optional.empty();
+    }
+
+    private static Optional<Finding> onLayout(Judge.Judged judged, Sample treated, Sample control) {
+        String kind = Layout.kind(treated);
+        return switch (judged.layout()) {
+            case CONFOUNDED ->
+                Optional.of(CONFOUNDED.with(treated.group(), control.group(), kind, kind));
+            case TREATED_IN_ONE ->
+                Optional.of(ONE_BLOCK.with(
+                        treated.group(),
+                        kind,
+                        Layout.first(treated).map(Block::name).orElse(kind),
+                        kind));
+            case SEPARATE, TREATED_IN_SEVERAL -> Optional.of(BLOCKS_ARE_UNITS.with(kind, kind));
+            case PLAIN, CROSSED -> Optional.empty();
+        };
+    }
+
+    private static void onScatter(Judge judge, Sample sample, List<Finding> findings) {
+        double u = sample.coarseness(judge.step());
+        if (u > 0) {
+            findings.add(COARSE.with(
+                    sample.group(),
+                    Written.exact(u) + Written.unit(judge.question().subject().unit())));
+        }
+        Doubts.doubted(sample)
+                .ifPresent(one -> findings.add(DOUBTED.with(one.specimen(), one.group())));
+    }
+
+    private static void onNumbers(Judge.Judged judged, List<Finding> findings) {
+        int ours = judged.treated().values().length;
+        int others = judged.control().values().length;
+        for (Sample sample : List.of(judged.treated(), judged.control())) {
+            if (sample.values().length == 1) {
+                findings.add(ONE_SPECIMEN.with(sample.group()));
+            }
+        }
+        if (Math.min(ours, others) > 1 && Math.max(ours, others) > 2 * Math.min(ours, others)) {
+            findings.add(SIZES.with(ours, others));
+        }
+    }
+
+    /**
+     * Returns the finding that the step was taken from the values, where it looks like one of a
+     * reading.
+     */
+    static Optional<Finding> step(Judge judge, Sample treated, Sample control) {
+        boolean given = judge.question().resolution().isPresent()
+                || treated.hasOwnUncertainties()
+                || control.hasOwnUncertainties();
+        double largest = 0;
+        for (Sample sample : List.of(treated, control)) {
+            for (double value : sample.values()) {
+                largest = Math.max(largest, Math.abs(value));
+            }
+        }
+        boolean reading = judge.step() * StrictMath.pow(10, MOST_DIGITS_OF_A_READING) > largest;
+        return given || largest == 0 || !reading
+                ? Optional.empty()
+                : Optional.of(STEP.with(Written.exact(judge.step())
+                        + Written.unit(judge.question().subject().unit())));
+    }
+
+    /** Returns a reason without its own full stop, since the sentence has one. */
+    private static String stop(String reason) {
+        return reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
+    }
+}

@@ -1,0 +1,326 @@
+package org.twinbar.decision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.twinbar.quantity.Unit;
+
+class ComparingTest {
+
+    private static final Question STRONGER =
+            Question.of(Specimens.STRENGTH, Effect.RATIO, Expectation.HIGHER);
+
+    private static Comparison compare(Question question, List<Observation> specimens) {
+        return Comparing.of(question, specimens, "plain", "coated");
+    }
+
+    private static List<Observation> setW() {
+        return Specimens.of("plain", Specimens.W_PLAIN, "coated", Specimens.W_COATED);
+    }
+
+    private static List<String> codes(Comparison comparison) {
+        return comparison.findings().stream().map(finding -> finding.code()).toList();
+    }
+
+    @Test
+    void saysWhatWasFoundHowSureAndOnWhat() {
+        assertThat(compare(STRONGER.withClaimed(0.05), setW()).headline())
+                .isEqualTo(
+                        "Tensile strength was 11\u2009% higher in coated than in plain bars (95\u2009%"
+                                + " interval 7 to 15\u2009%, 6 and 5 specimens). The claim of at least 5\u2009%"
+                                + " holds on this bench.");
+    }
+
+    @Test
+    void saysWhatWouldSettleAnOpenSize() {
+        Comparison comparison = compare(STRONGER.withWorth(0.08), setW());
+        assertThat(comparison.verdict()).isEqualTo(Verdict.BETTER_SIZE_OPEN);
+        assertThat(comparison.needed()).isInstanceOf(Needed.Specimens.class);
+        assertThat(((Needed.Specimens) comparison.needed()).perGroup()).isBetween(6, 30);
+        assertThat(comparison.reasons()).anyMatch(reason -> reason.contains("would settle it"));
+    }
+
+    @Test
+    void namesAReasonWhereTheEffectSeenFallsShort() {
+        Comparison comparison = compare(STRONGER.withWorth(0.12), setW());
+        assertThat(comparison.verdict()).isEqualTo(Verdict.BETTER_SIZE_OPEN);
+        assertThat(comparison.needed()).isInstanceOf(Needed.None.class);
+    }
+
+    @Test
+    void leavesOneSpecimenOpenAndShowsWhatItSaw() {
+        List<Observation> specimens =
+                Specimens.of("plain", Specimens.W_PLAIN, "coated", new double[] {60});
+        Comparison comparison = compare(STRONGER, specimens);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(comparison.found().estimate().orElse(0)).isCloseTo(60 / 42.74, within(1e-12));
+        assertThat(comparison.found().low().isKnown()).isFalse();
+        assertThat(comparison.treated().sd()).isInstanceOf(Amount.None.class);
+        assertThat(codes(comparison)).contains("one-specimen");
+        assertThat(comparison.headline()).contains("nothing to say how sure");
+    }
+
+    @Test
+    void leavesAGroupWithoutAnyValueOpen() {
+        List<Observation> specimens = new ArrayList<>(Specimens.of("plain", Specimens.W_PLAIN));
+        specimens.add(Observation.of("C1", "coated", new Observed.Unknown("the grip slipped")));
+        Comparison comparison = compare(STRONGER, specimens);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(comparison.found().estimate().isKnown()).isFalse();
+        assertThat(codes(comparison)).contains("no-value");
+    }
+
+    @Test
+    void refusesWhatIsNoSensibleQuestion() {
+        assertThatThrownBy(() -> Comparing.of(STRONGER, setW(), "sanded", "coated"))
+                .isInstanceOf(QuestionException.class)
+                .hasMessage(
+                        "There is no specimen of the control 'sanded'; the groups are coated, plain.");
+        assertThatThrownBy(() -> Comparing.of(STRONGER, setW(), "plain", "plain"))
+                .isInstanceOf(QuestionException.class);
+        List<Observation> negative =
+                Specimens.of("plain", new double[] {-1, -2, 0.5}, "coated", new double[] {1, 2, 3});
+        assertThatThrownBy(() -> compare(STRONGER, negative))
+                .isInstanceOf(QuestionException.class)
+                .hasMessageContaining("a ratio needs means above zero");
+    }
+
+    @Test
+    void opensWhereTheControlIsNotToldFromZero() {
+        List<Observation> specimens = Specimens.of(
+                "plain", new double[] {0.1, 5, 12}, "coated", new double[] {30, 31, 32});
+        Comparison comparison = compare(STRONGER, specimens);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(comparison.found().low()).isInstanceOf(Amount.None.class);
+        assertThat(((Amount.None) comparison.found().low()).reason()).contains("no ratio to it");
+    }
+
+    @Nested
+    class OfCoarseReadings {
+
+        @Test
+        void neverTakesEqualReadingsForNoScatter() {
+            double[] plain = {30, 30, 30, 30, 30};
+            double[] coated = {31, 31, 31, 31, 31};
+            List<Observation> specimens = Specimens.of("plain", plain, "coated", coated);
+            Question question =
+                    Question.of(Specimens.STRENGTH, Effect.DIFFERENCE, Expectation.HIGHER);
+            Comparison comparison = compare(question.withResolution(1), specimens);
+            // u = 1/√12 in each mean, 8 degrees of freedom by Satterthwaite: 2.306 · √(2/12) =
+            // 0.941.
+            assertThat(comparison.found().low().orElse(0)).isCloseTo(1 - 0.9414, within(1e-4));
+            assertThat(codes(comparison)).contains("coarse-readings");
+        }
+
+        @Test
+        void takesTheStepFromTheValuesAndSaysSo() {
+            Comparison comparison = compare(STRONGER, setW());
+            assertThat(comparison.findings())
+                    .anyMatch(finding ->
+                            finding.text().contains("from their decimals: 0.1\u2009MPa"));
+            assertThat(codes(compare(STRONGER.withResolution(0.1), setW())))
+                    .doesNotContain("step-assumed");
+        }
+    }
+
+    @Nested
+    class OfSharedErrors {
+
+        @Test
+        void letsAGainCancelInARatio() {
+            List<Observation> specimens = moved(setW(), "gain", 0.01, 0.01);
+            Found without = compare(STRONGER, setW()).found();
+            Found with = compare(STRONGER, specimens).found();
+            assertThat(with.low().orElse(0)).isCloseTo(without.low().orElse(1), within(1e-4));
+            assertThat(with.high().orElse(0)).isCloseTo(without.high().orElse(1), within(1e-4));
+        }
+
+        @Test
+        void carriesAnErrorOfOneGroupAloneInFull() {
+            List<Observation> specimens = moved(setW(), "caliper on ridges", 0.03, 0);
+            Found without = compare(STRONGER, setW()).found();
+            Found with = compare(STRONGER, specimens).found();
+            assertThat(with.low().orElse(0)).isLessThan(without.low().orElse(0) - 0.01);
+            assertThat(with.high().orElse(0)).isGreaterThan(without.high().orElse(0) + 0.01);
+        }
+
+        private static List<Observation> moved(
+                List<Observation> all, String source, double treated, double control) {
+            return all.stream()
+                    .map(one -> {
+                        double value = ((Observed.Number) one.observed()).value();
+                        double share = one.group().equals("coated") ? treated : control;
+                        return one.withMoves(Map.of(source, share * value));
+                    })
+                    .toList();
+        }
+    }
+
+    @Nested
+    class OfSpecimensLeftOut {
+
+        private final LeftOut after = new LeftOut(
+                "Mira",
+                ZonedDateTime.parse("2026-05-02T10:00:00+02:00[Europe/Paris]"),
+                "broke at the grip",
+                LeftOut.Sight.AFTER_VALUE_WAS_SEEN);
+
+        @Test
+        void givesTheWeakerVerdictWhereTheValueWasSeen() {
+            List<Observation> specimens = withOdd(after);
+            Comparison comparison = compare(STRONGER.withWorth(0.05), specimens);
+            assertThat(compare(STRONGER.withWorth(0.05), setW()).verdict())
+                    .isEqualTo(Verdict.SUPPORTED);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+            assertThat(comparison.treated().n()).isEqualTo(6);
+            assertThat(comparison.reasons())
+                    .anyMatch(reason -> reason.contains("with them the verdict would be \"open\""));
+            assertThat(codes(comparison)).contains("left-out-after");
+        }
+
+        @Test
+        void countsNothingOfWhatWasLeftOutBefore() {
+            LeftOut before = new LeftOut(
+                    after.who(), after.when(), "warped", LeftOut.Sight.BEFORE_VALUE_WAS_SEEN);
+            Comparison comparison = compare(STRONGER.withWorth(0.05), withOdd(before));
+            assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(codes(comparison)).contains("left-out-before");
+        }
+
+        private List<Observation> withOdd(LeftOut out) {
+            List<Observation> specimens = new ArrayList<>(setW());
+            specimens.add(Observation.of("C99", "coated", 21.0).leftOut(out));
+            return specimens;
+        }
+    }
+
+    @Nested
+    class OfBlocks {
+
+        @Test
+        void cannotTellATreatmentFromItsOnePrintRun() {
+            List<Observation> specimens = setW().stream()
+                    .map(one -> one.inBlock(new Block(
+                            "print run", one.group().equals("coated") ? "run 2" : "run 1")))
+                    .toList();
+            Comparison comparison = compare(STRONGER, specimens);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+            assertThat(codes(comparison)).contains("treatment-is-block");
+            assertThat(comparison.reasons())
+                    .anyMatch(
+                            reason -> reason.contains("can't be told from what the print run did"));
+        }
+
+        @Test
+        void limitsTheVerdictToTheOneMix() {
+            List<Observation> specimens = setW().stream()
+                    .map(one -> one.group().equals("coated")
+                            ? one.inBlock(new Block("mix", "M1"))
+                            : one)
+                    .toList();
+            Comparison comparison = compare(STRONGER, specimens);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(codes(comparison)).contains("one-block");
+            assertThat(comparison.reasons()).anyMatch(reason -> reason.contains("this mix"));
+        }
+
+        @Test
+        void countsRunsWhereNoRunHoldsBoth() {
+            List<Observation> specimens = new ArrayList<>();
+            double[] runs = {40, 44, 48, 43, 47, 51};
+            for (int run = 0; run < 6; run++) {
+                for (int i = 0; i < 5; i++) {
+                    String group = run % 2 == 0 ? "plain" : "coated";
+                    specimens.add(Observation.of("S" + run + i, group, runs[run] + 0.1 * i)
+                            .inBlock(new Block("print run", "R" + run)));
+                }
+            }
+            Comparison comparison = compare(STRONGER, specimens);
+            assertThat(comparison.treated().n()).isEqualTo(3);
+            assertThat(codes(comparison)).contains("blocks-are-units");
+            assertThat(comparison.found().df().orElse(0)).isLessThanOrEqualTo(4 + 1e-9);
+        }
+
+        @Test
+        void countsTreatmentsWhereSpecimensShareThem() {
+            List<Observation> specimens = IntStream.range(0, 12)
+                    .mapToObj(i -> Observation.of(
+                                    "S" + i, i % 2 == 0 ? "plain" : "coated", 40 + i % 3 + i % 2)
+                            .inUnit("run " + i / 2 % 3 + i % 2))
+                    .toList();
+            Comparison comparison = compare(STRONGER, specimens);
+            assertThat(comparison.treated().n()).isEqualTo(3);
+            assertThat(codes(comparison)).contains("units");
+        }
+
+        /**
+         * METHODS.md M (4 batches of 3 and 3) is in the reference test; here runs differ widely.
+         */
+        @Test
+        void seesTheTreatmentWithinRuns() {
+            double[] runs = {30, 40, 50, 60};
+            List<Observation> specimens = new ArrayList<>();
+            for (int run = 0; run < 4; run++) {
+                for (int i = 0; i < 3; i++) {
+                    Block block = new Block("print run", "R" + run);
+                    double value = runs[run] + 0.2 * i;
+                    specimens.add(Observation.of("P" + run + i, "plain", value).inBlock(block));
+                    specimens.add(
+                            Observation.of("C" + run + i, "coated", 1.1 * value).inBlock(block));
+                }
+            }
+            Comparison comparison = compare(STRONGER.withWorth(0.05), specimens);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(comparison.found().method()).contains("print run");
+            assertThat(comparison.standing().views())
+                    .anyMatch(view -> view.words().contains("without telling the print runs apart")
+                            && view.verdict() == Verdict.OPEN);
+        }
+    }
+
+    @Test
+    void namesADoubtedSpecimenAndKeepsIt() {
+        double[] coated = {47.9, 46.2, 49.0, 48.1, 45.6, 30.0};
+        Comparison comparison =
+                compare(STRONGER, Specimens.of("plain", Specimens.W_PLAIN, "coated", coated));
+        assertThat(comparison.treated().n()).isEqualTo(6);
+        assertThat(codes(comparison)).contains("doubted-specimen");
+        assertThat(comparison.standing().views())
+                .anyMatch(view ->
+                        view.words().equals("without C06") && view.verdict() == Verdict.SUPPORTED);
+    }
+
+    @Test
+    void judgesAClaimOfNoChange() {
+        Question same = Question.same(Specimens.STRENGTH, Effect.RATIO, 0.2);
+        assertThat(compare(same, setW()).verdict()).isEqualTo(Verdict.SUPPORTED);
+        Question close = Question.same(Specimens.STRENGTH, Effect.RATIO, 0.02);
+        assertThat(compare(close, setW()).verdict()).isEqualTo(Verdict.CONTRADICTED);
+        Question between = Question.same(Specimens.STRENGTH, Effect.RATIO, 0.1);
+        assertThat(compare(between, setW()).verdict()).isEqualTo(Verdict.OPEN);
+    }
+
+    @Test
+    void comparesShares() {
+        Subject dry = new Subject("leak-free", Unit.ONE, "cups");
+        List<Observation> specimens = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            specimens.add(Observation.of("P" + i, "plain", new Observed.YesNo(false)));
+            specimens.add(Observation.of("C" + i, "coated", new Observed.YesNo(true)));
+        }
+        Comparison comparison =
+                compare(Question.of(dry, Effect.SHARE, Expectation.HIGHER), specimens);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+        assertThat(comparison.headline())
+                .contains("Leak-free: 5 of 5 coated cups against 0 of 5 plain ones");
+        assertThat(comparison.reasons()).anyMatch(reason -> reason.contains("up to 52\u2009%"));
+    }
+}
