@@ -52,7 +52,6 @@ final class Answers {
         if (!conditions.isEmpty()) {
             items.add(new Sheet.Item("What would have to hold", conditions));
         }
-        items.add(Sheet.Item.of("Who decides", off.whoDecides()));
         return new Sheet.Answer(
                 anchor,
                 capital(off.question()),

@@ -80,9 +80,9 @@ final class Budgets {
         for (Map.Entry<String, Double> share : shares.entrySet()) {
             parts.add(new Parts.Part(share.getKey(), share.getValue() / counted));
         }
-        String what = "Where the uncertainty of one specimen's value comes from: %s, %s."
+        String what = "Where the uncertainty of one specimen's value comes from: %s, %s"
                 .formatted(property.label().toLowerCase(Locale.ROOT), group);
-        return Optional.of(new Picture(Figures.parts(new Parts(what, parts)), what));
+        return Optional.of(new Picture(Figures.parts(new Parts(what, parts)), what + "."));
     }
 
     /** A source of one specimen's own is named after it; the group is told of its kind. */

@@ -214,10 +214,11 @@ final class ComparedAnswer {
     }
 
     private Optional<Item> needed() {
+        String term = "What would settle it";
         if (comparison.needed() instanceof Needed.Specimens specimens) {
             return Optional.of(Item.of(
-                    "What would settle it",
-                    "About %s specimens per group, with a chance of %s, assuming %s."
+                    term,
+                    "About %s specimens per group would end in \"supported\" with a chance of %s, %s."
                             .formatted(
                                     specimens.perGroup(),
                                     Written.percent(specimens.power()),
@@ -227,9 +228,11 @@ final class ComparedAnswer {
             case SUPPORTED, TOO_SMALL, CONTRADICTED -> true;
             case BETTER_SIZE_OPEN, OPEN, NOT_FOR_THIS_BENCH -> false;
         };
-        return settled || !(comparison.needed() instanceof Needed.None none)
-                ? Optional.empty()
-                : Optional.of(Item.of("What would settle it", Answers.capital(none.reason())));
+        if (settled || !(comparison.needed() instanceof Needed.None none)) {
+            return Optional.empty();
+        }
+        boolean said = comparison.reasons().stream().anyMatch(r -> r.contains(none.reason()));
+        return said ? Optional.empty() : Optional.of(Item.of(term, none.reason()));
     }
 
     private List<String> calculation() {

@@ -19,6 +19,11 @@ public final class Report {
         return Typeset.screen(Composition.of(study));
     }
 
+    /** Returns the words and pictures of the report, for pages that set them in their own way. */
+    public static Sheet sheet(JudgedStudy study) {
+        return Composition.of(study);
+    }
+
     /** Writes the same content as PDF/A-2b; the stream stays open. */
     public static void pdf(JudgedStudy study, OutputStream to) throws IOException {
         Pdf.write(Composition.of(study), to);

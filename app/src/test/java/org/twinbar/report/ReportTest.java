@@ -56,6 +56,11 @@ class ReportTest {
         assertThat(out.size()).isGreaterThan(20_000);
     }
 
+    @Test
+    void saysTheSameAsBefore() {
+        Snapshot.matches("report.txt", Snapshot.words(Report.html(Studies.pulled(4, 400))));
+    }
+
     /** Issue 7 asks for 200 specimens with curves in under 5 s and 300 MB. */
     @Test
     void makesPageAndPdfOfTwoHundredCurvesInFiveSecondsEach() throws Exception {
