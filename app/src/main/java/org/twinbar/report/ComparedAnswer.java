@@ -198,8 +198,7 @@ final class ComparedAnswer {
         List<Standing.View> falling = standing.falling();
         paragraphs.add(
                 falling.isEmpty()
-                        ? "In all %s other ways of looking at the same readings: %s."
-                                .formatted(all, words(standing.views()))
+                        ? "It does, %s: %s.".formatted(ways(all), words(standing.views()))
                         : "In %s of %s other ways of looking at the same readings."
                                 .formatted(standing.holding(), all));
         for (Standing.View view : falling) {
@@ -207,6 +206,12 @@ final class ComparedAnswer {
                     + view.verdict().word() + ".");
         }
         return Optional.of(new Item("Does it stand", paragraphs));
+    }
+
+    private static String ways(int all) {
+        return all == 1
+                ? "looked at in another way"
+                : "looked at in %s other ways".formatted(all == 2 ? "two" : all);
     }
 
     private static String words(List<Standing.View> views) {
