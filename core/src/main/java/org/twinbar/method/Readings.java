@@ -277,6 +277,17 @@ public final class Readings {
             this.bench = bench;
         }
 
+        /** Returns what was put in, without what has been found of it since; arrays are shared. */
+        Recorded asTypedIn() {
+            Recorded fresh = new Recorded(specimen, group, bench);
+            fresh.numbers.putAll(numbers);
+            fresh.words.putAll(words);
+            fresh.channels.putAll(channels);
+            fresh.settings.putAll(settings);
+            fresh.movedMarks.putAll(movedMarks);
+            return fresh;
+        }
+
         Reader reader(String name, Kind kind, Unit unit) {
             Reader known = readers.get(name);
             if (known == null) {
@@ -475,7 +486,7 @@ public final class Readings {
                                     .formatted(mark, recorded.specimen, row, rows - 1));
                 }
             });
-            return new Readings(recorded, Errors.NONE);
+            return new Readings(recorded.asTypedIn(), Errors.NONE);
         }
     }
 }
