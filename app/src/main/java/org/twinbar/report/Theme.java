@@ -51,15 +51,21 @@ public enum Theme {
         return dark;
     }
 
+    /** Which token this is, told while a picture is drawn and kept nowhere. */
+    @SuppressWarnings("EnumOrdinal")
+    private int number() {
+        return ordinal() + 1;
+    }
+
     /** Returns the colour that this token is drawn with; {@link #of} finds the token again. */
     Color ink() {
         // Two tokens may share a colour, so that what is drawn must not be the colour itself.
-        return new Color(ordinal() + 1, 0, 1);
+        return new Color(number(), 0, 1);
     }
 
     /** Returns the colour for lines so many that each must let others shine through. */
     Color thinInk() {
-        return new Color(ordinal() + 1, 0, 1, 130);
+        return new Color(number(), 0, 1, 130);
     }
 
     static Optional<Theme> of(Color drawn) {
