@@ -23,10 +23,6 @@ public record Group(
         Amount high,
         Optional<Tally> tally) {
 
-    Group with(Tally counted) {
-        return new Group(name, n, mean, sd, median, low, high, Optional.of(counted));
-    }
-
     /**
      * How many of a group.
      *

@@ -2,6 +2,7 @@ package org.twinbar.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
 
 /**
  * A unit of measurement.
@@ -35,8 +36,13 @@ public record Unit(
      * @throws QuantityException where the text is not a unit that Twinbar knows
      */
     public static Unit of(String text) {
-        return Units.find(text)
+        return find(text)
                 .orElseThrow(() -> new QuantityException("unit '" + text + "' is not known"));
+    }
+
+    /** Reads a unit as {@link #of} does; empty where the text is none that Twinbar knows. */
+    public static Optional<Unit> find(String text) {
+        return Units.find(text);
     }
 
     public boolean measuresSameAs(Unit other) {

@@ -1,0 +1,97 @@
+package org.twinbar.exchange;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A file, or what came through a pipe or a form: a name and bytes that can be read twice. */
+public final class Source {
+
+    /** Bytes of a table that is held in memory; curves are streamed and know no such limit. */
+    static final int LARGEST_TABLE = 64 << 20;
+
+    private final String name;
+    private final Opener opener;
+
+    private Source(String name, Opener opener) {
+        this.name = name;
+        this.opener = opener;
+    }
+
+    /**
+     * A file.
+     *
+     * @throws InputException where there is none, or it is a folder
+     */
+    public static Source of(Path file) {
+        String name = file.toString();
+        if (Files.isDirectory(file)) {
+            throw Place.of(name).refuse("is a folder, not a file");
+        }
+        if (!Files.exists(file)) {
+            throw Place.of(name).refuse("there is no such file");
+        }
+        return new Source(name, () -> Files.newInputStream(file));
+    }
+
+    /** Bytes at hand. */
+    public static Source of(String name, byte[] bytes) {
+        return new Source(name, () -> new ByteArrayInputStream(bytes));
+    }
+
+    /**
+     * What a stream holds, such as standard input; it is read to its end at once.
+     *
+     * @throws InputException where it holds more than 64 MiB
+     */
+    public static Source of(String name, InputStream stream) {
+        return of(name, new Source(name, () -> stream).bytes());
+    }
+
+    /** A stream that can be opened again and again. */
+    static Source of(String name, Opener opener) {
+        return new Source(name, opener);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    InputStream open() {
+        try {
+            return opener.open();
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /** Reads everything. */
+    byte[] bytes() {
+        try (InputStream in = open()) {
+            byte[] bytes = in.readNBytes(LARGEST_TABLE + 1);
+            if (bytes.length > LARGEST_TABLE) {
+                throw Place.of(name)
+                        .refuse(
+                                "is larger than %s MiB, the limit of a table of specimens or values"
+                                        .formatted(LARGEST_TABLE >> 20));
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    InputException unreadable(IOException cause) {
+        InputException refusal =
+                Place.of(name).refuse("can't be read: " + cause.getClass().getSimpleName());
+        refusal.initCause(cause);
+        return refusal;
+    }
+
+    /** Opens the bytes from their beginning. */
+    interface Opener {
+        InputStream open() throws IOException;
+    }
+}
