@@ -1,0 +1,19 @@
+package org.twinbar.study;
+
+import java.util.List;
+import org.twinbar.finding.Finding;
+
+/**
+ * What a test gave.
+ *
+ * @param used method, settings and instruments
+ * @param specimens in the order of the table
+ * @param findings what concerns all of them
+ */
+public record Calculated(
+        MethodUsed used, List<JudgedSpecimen> specimens, List<Finding> findings) {
+    public Calculated {
+        specimens = List.copyOf(specimens);
+        findings = List.copyOf(findings);
+    }
+}

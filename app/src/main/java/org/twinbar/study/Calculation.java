@@ -1,0 +1,298 @@
+package org.twinbar.study;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Place;
+import org.twinbar.exchange.ReadAs;
+import org.twinbar.exchange.Row;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.exchange.Table;
+import org.twinbar.finding.Figures;
+import org.twinbar.finding.Finding;
+import org.twinbar.instrument.Bench;
+import org.twinbar.instrument.Instrument;
+import org.twinbar.instrument.Kind;
+import org.twinbar.method.Channel;
+import org.twinbar.method.Description;
+import org.twinbar.method.Input;
+import org.twinbar.method.Methods;
+import org.twinbar.method.Named;
+import org.twinbar.method.Readings;
+import org.twinbar.method.Result;
+import org.twinbar.method.TestMethod;
+
+/**
+ * From a table of specimens and their curves to results; needs no store.
+ *
+ * <p>Specimens are worked through on all cores, each one's curve read, calculated and let go of; the
+ * results and the first refusal are the same on any number of threads.
+ */
+public final class Calculation {
+
+    static final Finding.Kind INSTRUMENT_ASSUMED = Finding.Kind.note(
+            "instrument-assumed",
+            "Nothing was said of the %s, so the usual one is assumed: steps of %s, a gain known to"
+                    + " %s %% and a zero known to %s (standard uncertainties).");
+
+    /** Whether curves are kept, thinned, for drawing. */
+    public enum Drawing {
+        KEEP_CURVES,
+        RESULTS_ALONE
+    }
+
+    private final TestMethod method;
+    private final TestSheet sheet;
+    private final Recordings recordings;
+    private final Corrections corrections;
+    private final Drawing drawing;
+    private final Progress progress;
+
+    private Calculation(
+            TestMethod method,
+            TestSheet sheet,
+            Recordings recordings,
+            Corrections corrections,
+            Drawing drawing,
+            Progress progress) {
+        this.method = method;
+        this.sheet = sheet;
+        this.recordings = recordings;
+        this.corrections = corrections;
+        this.drawing = drawing;
+        this.progress = progress;
+    }
+
+    /**
+     * Returns a calculation that keeps curves for drawing and knows none yet.
+     *
+     * @throws InputException where no method has the name that the sheet gives
+     */
+    public static Calculation of(Methods methods, TestSheet sheet) {
+        return new Calculation(
+                method(methods, sheet.method()),
+                sheet,
+                (name, from, wanted) -> {
+                    throw from.refuse("the curve '%s' is not here".formatted(name));
+                },
+                Corrections.NONE,
+                Drawing.KEEP_CURVES,
+                Progress.SILENT);
+    }
+
+    static TestMethod method(Methods methods, String name) {
+        List<String> names =
+                methods.all().stream().map(it -> it.description().name()).toList();
+        return methods.named(name)
+                .orElseThrow(() -> new InputException("there is no method '%s' among %s%s"
+                        .formatted(name, String.join(", ", names), Spelling.hint(name, names))));
+    }
+
+    /** Returns the calculation that finds its curves here. */
+    public Calculation with(Handed curves) {
+        return new Calculation(
+                method,
+                sheet,
+                (name, from, wanted) -> CurveFile.read(curves.find(name, from), ReadAs.found(), wanted),
+                corrections,
+                drawing,
+                progress);
+    }
+
+    Calculation with(Corrections cells) {
+        return new Calculation(method, sheet, recordings, cells, drawing, progress);
+    }
+
+    public Calculation with(Drawing newDrawing) {
+        return new Calculation(method, sheet, recordings, corrections, newDrawing, progress);
+    }
+
+    public Calculation with(Progress newProgress) {
+        return new Calculation(method, sheet, recordings, corrections, drawing, newProgress);
+    }
+
+    /**
+     * Calculates every specimen of a table.
+     *
+     * @param file what the table was read from
+     * @throws InputException where the table, a cell or a curve can't be read as the method needs it
+     */
+    public Calculated run(Table table, KeptFile file) {
+        Description description = method.description();
+        Presets presets = Presets.of(description, sheet.set());
+        Bench bench = sheet.bench(description);
+        Columns columns = Columns.of(table, description, presets);
+        List<SpecimenRow> rows = new ArrayList<>();
+        for (Row row : table.rows()) {
+            rows.add(new SpecimenRow(table, columns, row, corrections));
+        }
+        requireOneOfEach(rows);
+        Set<Channel> recorded = ConcurrentHashMap.newKeySet();
+        List<JudgedSpecimen> specimens =
+                inParallel(rows, row -> specimen(row, file, bench, presets, recorded));
+        List<Instrument> instruments = instruments(columns, presets, bench, recorded);
+        List<Finding> findings = new ArrayList<>(columns.findings());
+        instruments.stream()
+                .filter(it -> it.origin() == Instrument.Origin.ASSUMED)
+                .map(Calculation::assumed)
+                .forEach(findings::add);
+        return new Calculated(
+                new MethodUsed(description, sheet.set(), instruments), specimens, findings);
+    }
+
+    private static void requireOneOfEach(List<SpecimenRow> rows) {
+        Map<String, Integer> codes = new HashMap<>();
+        Map<String, Integer> curves = new HashMap<>();
+        for (SpecimenRow row : rows) {
+            Integer before = codes.put(row.code(), row.line());
+            if (before != null) {
+                throw row.codePlace()
+                        .refuse("specimen '%s' stands in line %s already"
+                                .formatted(row.code(), before));
+            }
+            row.curve().ifPresent(name -> {
+                Integer other = curves.put(name, row.line());
+                if (other != null) {
+                    throw row.curvePlace()
+                            .refuse("the curve '%s' is named in line %s already"
+                                    .formatted(name, other));
+                }
+            });
+        }
+    }
+
+    private JudgedSpecimen specimen(
+            SpecimenRow row,
+            KeptFile file,
+            Bench bench,
+            Presets presets,
+            Set<Channel> recorded) {
+        Description description = method.description();
+        Readings.Builder builder = Readings.of(row.code(), row.group(), bench);
+        presets.into(builder);
+        List<Finding> findings = new ArrayList<>(row.into(builder));
+        Optional<Recordings.Recording> recording = description.channels().isEmpty()
+                ? Optional.empty()
+                : row.curve().map(name -> record(description, name, row.curvePlace()));
+        recording.ifPresent(it -> {
+            it.channels().forEach(builder::channel);
+            recorded.addAll(it.channels().keySet());
+            findings.addAll(it.findings());
+        });
+        Result result = Result.of(method, builder.build());
+        findings.addAll(0, result.findings());
+        Result whole = new Result(
+                result.specimen(),
+                result.group(),
+                result.yields(),
+                result.budgets(),
+                findings,
+                result.marks());
+        return new JudgedSpecimen(
+                row.code(),
+                description.name(),
+                row.group(),
+                row.factors(),
+                row.asTheyCame(file),
+                whole,
+                drawing == Drawing.KEEP_CURVES
+                        ? recording.flatMap(it -> Thinning.of(description, it, result.marks()))
+                        : Optional.empty(),
+                Optional.empty());
+    }
+
+    private Recordings.Recording record(Description description, String name, Place from) {
+        Recordings.Recording recording = recordings.read(name, from, description.channels());
+        if (recording.channels().isEmpty()) {
+            throw from.refuse("the curve '%s' has none of the columns %s"
+                    .formatted(
+                            name,
+                            String.join(
+                                    ", ",
+                                    description.channels().stream()
+                                            .map(Channel::column)
+                                            .toList())));
+        }
+        return recording;
+    }
+
+    private List<Instrument> instruments(
+            Columns columns, Presets presets, Bench bench, Set<Channel> recorded) {
+        List<Instrument> instruments = new ArrayList<>();
+        for (Named named : method.description().asked()) {
+            if (named instanceof Input input
+                    && (columns.readings().containsKey(input) || presets.has(input))) {
+                instruments.add(bench.of(input.name(), input.instrument(), input.unit()));
+            } else if (named instanceof Channel channel && recorded.contains(channel)) {
+                instruments.add(bench.of(channel.name(), channel.instrument(), channel.unit()));
+            }
+        }
+        String none = Kind.NONE.word();
+        return instruments.stream().filter(it -> !it.name().equals(none)).distinct().toList();
+    }
+
+    private static Finding assumed(Instrument instrument) {
+        String unit = " " + instrument.unit().symbol();
+        return INSTRUMENT_ASSUMED.with(
+                instrument.name(),
+                Figures.two(instrument.resolution()) + unit,
+                Figures.two(100 * instrument.gainUncertainty()),
+                Figures.two(instrument.zeroUncertainty()) + unit);
+    }
+
+    private interface Work {
+        JudgedSpecimen of(SpecimenRow row);
+    }
+
+    private List<JudgedSpecimen> inParallel(List<SpecimenRow> rows, Work work) {
+        int threads = Math.min(rows.size(), Runtime.getRuntime().availableProcessors());
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            Counter counter = new Counter(progress, rows.size());
+            List<Future<JudgedSpecimen>> futures = new ArrayList<>();
+            for (SpecimenRow row : rows) {
+                futures.add(pool.submit(() -> counter.count(work.of(row))));
+            }
+            List<JudgedSpecimen> specimens = new ArrayList<>();
+            for (Future<JudgedSpecimen> future : futures) {
+                specimens.add(future.get());
+            }
+            return specimens;
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException ours) {
+                throw ours;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the calculation was interrupted", e);
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static final class Counter {
+        private final Progress progress;
+        private final int of;
+        private int done;
+
+        Counter(Progress progress, int of) {
+            this.progress = progress;
+            this.of = of;
+        }
+
+        synchronized JudgedSpecimen count(JudgedSpecimen specimen) {
+            progress.done(++done, of);
+            return specimen;
+        }
+    }
+}

@@ -1,0 +1,221 @@
+package org.twinbar.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Observation;
+import org.twinbar.decision.Question;
+import org.twinbar.decision.QuestionException;
+import org.twinbar.decision.Subject;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.exchange.Table;
+import org.twinbar.finding.Finding;
+import org.twinbar.method.Methods;
+import org.twinbar.method.Property;
+
+/** From the state of a study to its verdicts. */
+final class Judging {
+
+    static final Finding.Kind ONE_BATCH = Finding.Kind.warning(
+            "one-batch",
+            "Every specimen of '%s' comes from one %s (%s), so the verdicts are about that one;"
+                    + " another may differ.");
+
+    /** Factors whose levels are made together, so that one of them alone is no repeat. */
+    private static final Set<String> BATCHES = Set.of("mix", "ovenload", "batch", "spool");
+
+    private final State state;
+    private final Methods methods;
+    private final Function<KeptFile, byte[]> files;
+    private final Progress progress;
+    private final List<MethodUsed> used = new ArrayList<>();
+    private final List<JudgedSpecimen> specimens = new ArrayList<>();
+    private final Set<Finding> findings = new LinkedHashSet<>();
+    private final List<KeptFile> read = new ArrayList<>();
+
+    private Judging(
+            State state, Methods methods, Function<KeptFile, byte[]> files, Progress progress) {
+        this.state = state;
+        this.methods = methods;
+        this.files = files;
+        this.progress = progress;
+    }
+
+    /**
+     * Judges a study.
+     *
+     * @param files gives what a kept file holds
+     */
+    static JudgedStudy judge(
+            State state,
+            Methods methods,
+            Function<KeptFile, byte[]> files,
+            String program,
+            Progress progress) {
+        Judging judging = new Judging(state, methods, files, progress);
+        state.tests().forEach(judging::calculate);
+        judging.lookForSingleBatches();
+        List<JudgedClaim> claims = state.claims().stream().map(judging::judge).toList();
+        StudyFile.Head head = state.head();
+        return new JudgedStudy(
+                head.name(),
+                head.question(),
+                head.about(),
+                head.origin(),
+                claims,
+                judging.used,
+                judging.specimens,
+                List.copyOf(judging.findings),
+                judging.read,
+                state.history(),
+                new JudgedStudy.Maker(program, 1));
+    }
+
+    /**
+     * Tries a study with new claims.
+     *
+     * @throws InputException where a test can't be calculated, or a question of the new claims can't
+     *     be asked of the readings that are here
+     */
+    static void requireAskable(
+            State state,
+            Methods methods,
+            Function<KeptFile, byte[]> files,
+            List<Claim> claims) {
+        Judging judging = new Judging(state, methods, files, Progress.SILENT);
+        state.tests().forEach(judging::calculate);
+        for (Claim claim : claims) {
+            for (Claim.Question question : claim.questions()) {
+                try {
+                    judging.answer(question);
+                } catch (QuestionException e) {
+                    throw new InputException("claim '%s', question '%s': %s"
+                            .formatted(claim.words(), question.name(), e.getMessage()));
+                }
+            }
+        }
+    }
+
+    private void calculate(State.KeptTest test) {
+        Table table = TableFile.read(Upload.of(test.table().name(), files.apply(test.table())));
+        read.add(test.table());
+        read.addAll(test.curves().values());
+        Calculated calculated = Calculation.of(methods, test.sheet())
+                .with((Handed) (name, from) -> curve(test, name))
+                .with(state.corrections(test.id()))
+                .with(progress)
+                .run(table, test.table());
+        used.add(calculated.used());
+        findings.addAll(calculated.findings());
+        for (JudgedSpecimen specimen : calculated.specimens()) {
+            specimens.add(new JudgedSpecimen(
+                    specimen.code(),
+                    specimen.method(),
+                    specimen.group(),
+                    specimen.factors(),
+                    specimen.readings(),
+                    specimen.result(),
+                    specimen.curve(),
+                    state.leftOut(test.id(), specimen.code())));
+        }
+    }
+
+    private Upload curve(State.KeptTest test, String name) {
+        KeptFile file = test.curves().get(name);
+        if (file == null) {
+            throw new IllegalStateException("the curve '%s' was not kept".formatted(name));
+        }
+        return Upload.of(name, files.apply(file));
+    }
+
+    private void lookForSingleBatches() {
+        Map<List<String>, Set<String>> levels = new LinkedHashMap<>();
+        for (JudgedSpecimen specimen : specimens) {
+            specimen.factors().forEach((factor, level) -> {
+                if (BATCHES.contains(Presets.key(factor)) && !level.isBlank()) {
+                    levels.computeIfAbsent(
+                                    List.of(specimen.group(), factor), it -> new TreeSet<>())
+                            .add(level);
+                }
+            });
+        }
+        levels.forEach((groupAndFactor, names) -> {
+            if (names.size() == 1) {
+                findings.add(ONE_BATCH.with(
+                        groupAndFactor.get(0),
+                        groupAndFactor.get(1).replace('_', ' '),
+                        names.iterator().next()));
+            }
+        });
+    }
+
+    private JudgedClaim judge(Claim claim) {
+        List<Answer> answers = new ArrayList<>();
+        for (Claim.Question question : claim.questions()) {
+            try {
+                answers.addAll(answer(question));
+            } catch (QuestionException e) {
+                answers.add(new Answer.Unanswered(question.name(), e.getMessage()));
+            }
+        }
+        claim.offBench().ifPresent(answers::add);
+        if (answers.isEmpty()) {
+            answers.add(new Answer.Unanswered(
+                    claim.words(), "The claim has no question yet that readings could answer."));
+        }
+        return new JudgedClaim(claim.words(), claim.saidBy(), answers);
+    }
+
+    private List<Answer> answer(Claim.Question question) {
+        Optional<State.KeptTest> test = state.test(question.method());
+        if (test.isEmpty()) {
+            Calculation.method(methods, question.method());
+            return List.of(new Answer.Unanswered(
+                    question.name(),
+                    "No readings of the %s test are here yet.".formatted(question.method())));
+        }
+        Asked asked = question.asked();
+        Property property = property(question.method(), asked.property());
+        List<JudgedSpecimen> tested =
+                specimens.stream().filter(it -> it.method().equals(question.method())).toList();
+        List<Observation> observations = Observing.of(tested, property, asked);
+        Subject subject = new Subject(property.label(), property.unit(), test.get().sheet().things());
+        Question measurable = Asking.question(asked, subject, property.scale());
+        List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked);
+        List<Answer> answers = new ArrayList<>();
+        for (Comparison comparison : comparisons) {
+            String name = comparisons.size() == 1
+                    ? question.name()
+                    : "%s, %s".formatted(question.name(), comparison.treated().name());
+            answers.add(new Answer.Compared(
+                    name, question.method(), property, asked.where(), comparison));
+        }
+        return answers;
+    }
+
+    private Property property(String method, String name) {
+        var description = Calculation.method(methods, method).description();
+        return description
+                .property(name)
+                .orElseThrow(() -> {
+                    List<String> names =
+                            description.properties().stream().map(Property::column).toList();
+                    return new QuestionException("The %s test yields no '%s'%s It yields %s."
+                            .formatted(
+                                    method,
+                                    name,
+                                    Spelling.nearest(name, names)
+                                            .map("; did you mean '%s'?"::formatted)
+                                            .orElse("."),
+                                    String.join(", ", names)));
+                });
+    }
+}

@@ -1,0 +1,111 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Spelling;
+
+/**
+ * The keys of one table of a study file, read strictly: a key that nobody knows is refused, for what
+ * it was meant to say would be lost in silence.
+ */
+final class Keys {
+
+    private final String where;
+    private final JsonNode table;
+
+    private Keys(String where, JsonNode table) {
+        this.where = where;
+        this.table = table;
+    }
+
+    /**
+     * @param where the file, and where in it
+     * @throws InputException where the node is no table, or has a key that is none of those known
+     */
+    static Keys of(String where, JsonNode node, Set<String> known) {
+        if (!node.isObject()) {
+            throw new InputException("%s: must be a table of keys and values".formatted(where));
+        }
+        node.fieldNames().forEachRemaining(key -> {
+            if (!known.contains(key)) {
+                throw new InputException("%s: the key '%s' is none of %s%s"
+                        .formatted(
+                                where,
+                                key,
+                                String.join(", ", known.stream().sorted().toList()),
+                                Spelling.hint(key, known)));
+            }
+        });
+        return new Keys(where, node);
+    }
+
+    /** @throws InputException where the key is missing or blank */
+    String text(String key) {
+        return optional(key)
+                .orElseThrow(() ->
+                        new InputException("%s: the key '%s' is missing".formatted(where, key)));
+    }
+
+    Optional<String> optional(String key) {
+        JsonNode value = table.get(key);
+        if (value == null) {
+            return Optional.empty();
+        }
+        return Optional.of(scalar(key, value)).map(String::strip).filter(it -> !it.isEmpty());
+    }
+
+    boolean yes(String key) {
+        JsonNode value = table.get(key);
+        if (value != null && !value.isBoolean()) {
+            throw new InputException("%s: '%s' must be true or false".formatted(where, key));
+        }
+        return value != null && value.booleanValue();
+    }
+
+    Map<String, String> map(String key) {
+        JsonNode value = table.get(key);
+        Map<String, String> map = new LinkedHashMap<>();
+        if (value != null) {
+            if (!value.isObject()) {
+                throw new InputException(
+                        "%s: '%s' must be a table such as { name = \"value\" }".formatted(where, key));
+            }
+            value.fields().forEachRemaining(field ->
+                    map.put(field.getKey(), scalar(field.getKey(), field.getValue()).strip()));
+        }
+        return map;
+    }
+
+    List<JsonNode> list(String key) {
+        JsonNode value = table.get(key);
+        List<JsonNode> list = new ArrayList<>();
+        if (value != null) {
+            if (!value.isArray()) {
+                throw new InputException("%s: '%s' must be a list".formatted(where, key));
+            }
+            value.forEach(list::add);
+        }
+        return list;
+    }
+
+    /** Returns texts; one that stands alone is a list of one. */
+    List<String> texts(String key) {
+        JsonNode value = table.get(key);
+        return value == null || value.isArray()
+                ? list(key).stream().map(one -> scalar(key, one)).toList()
+                : List.of(scalar(key, value));
+    }
+
+    private String scalar(String key, JsonNode value) {
+        if (!value.isValueNode() || value.isNull()) {
+            throw new InputException("%s: '%s' must be one value".formatted(where, key));
+        }
+        return value.asText();
+    }
+}

@@ -1,0 +1,170 @@
+package org.twinbar.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.twinbar.decision.Observation;
+import org.twinbar.decision.Observed;
+import org.twinbar.exchange.Place;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.exchange.Table;
+import org.twinbar.method.Property.Scale;
+import org.twinbar.quantity.Labelled;
+import org.twinbar.quantity.Unit;
+import org.twinbar.study.Asked.Term;
+
+/**
+ * A table with a row per specimen and a column per result, whoever wrote it: a spreadsheet's, or what
+ * {@code calculate} gave.
+ *
+ * @param name of the file
+ * @param headers in their order
+ */
+record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
+
+    private static final String OWN = "_own_u";
+    private static final String MOVE = "_move_";
+
+    ResultTable {
+        headers = List.copyOf(headers);
+        rows = List.copyOf(rows);
+    }
+
+    static ResultTable of(Table table) {
+        List<ResultRow> rows = new ArrayList<>();
+        table.rows().forEach(row -> {
+            Map<String, String> cells = new LinkedHashMap<>();
+            table.columns().forEach(column -> {
+                boolean there = column.index() < row.cells().size();
+                cells.put(column.header(), there ? row.cells().get(column.index()).strip() : "");
+            });
+            rows.add(new ResultRow(
+                    Place.of(table.name()).line(row.line()),
+                    table.dialect().decimalMark().sign(),
+                    cells,
+                    Map.of()));
+        });
+        return new ResultTable(
+                table.name(),
+                table.columns().stream().map(it -> it.header()).toList(),
+                rows);
+    }
+
+    static ResultTable ofJson(String name, String json) {
+        return ResultJson.read(name, json);
+    }
+
+    /** The values of one column, parted. */
+    record Values(String header, String label, Unit unit, Scale scale, List<Part> parts) {}
+
+    /** The specimens that share what a table was parted by. */
+    record Part(Map<String, String> by, List<Observation> observations) {}
+
+    Values values(Asked asked, String groups, List<String> by) {
+        String value = header(asked.property(), "value");
+        String group = header(groups, "group");
+        List<String> parting = by.stream().map(column -> header(column, "by")).toList();
+        Optional<String> event = asked.said(Term.EVENT).map(it -> header(it, "event"));
+        Optional<String> block = asked.said(Term.BLOCK).map(it -> header(it, "block"));
+        Optional<String> unitOf = asked.said(Term.UNIT).map(it -> header(it, "unit"));
+        Map<String, String> where = new LinkedHashMap<>();
+        asked.where().forEach((column, level) -> where.put(header(column, "where"), level));
+        Map<Map<String, String>, List<Observation>> parts = new LinkedHashMap<>();
+        for (ResultRow row : rows) {
+            if (where.entrySet().stream().allMatch(it -> row.text(it.getKey()).equals(it.getValue()))) {
+                Map<String, String> part = new LinkedHashMap<>();
+                parting.forEach(column -> part.put(column, row.text(column)));
+                Observation observation = new Observation(
+                        row.specimen(),
+                        row.text(group),
+                        row.observed(value, event),
+                        block.flatMap(kind -> Observing.block(kind, row.text(kind))),
+                        unitOf.map(row::text).filter(it -> !it.isEmpty()),
+                        own(row, value),
+                        moves(row, value),
+                        Optional.empty());
+                parts.computeIfAbsent(part, it -> new ArrayList<>()).add(observation);
+            }
+        }
+        if (parts.isEmpty()) {
+            throw Place.of(name).refuse("there is no row to be compared");
+        }
+        Labelled labelled = Labelled.parse(value);
+        Unit unit = labelled.unit().orElse(Unit.ONE);
+        List<Part> parted = new ArrayList<>();
+        parts.forEach((key, observations) -> parted.add(new Part(key, observations)));
+        return new Values(
+                value,
+                labelled.name().replace('_', ' '),
+                unit,
+                scale(value, unit, event, parted),
+                parted);
+    }
+
+    private Scale scale(String value, Unit unit, Optional<String> event, List<Part> parts) {
+        List<Observed> observed = parts.stream()
+                .flatMap(part -> part.observations().stream())
+                .map(Observation::observed)
+                .filter(it -> !(it instanceof Observed.Unknown))
+                .toList();
+        long words = observed.stream().filter(Observed.YesNo.class::isInstance).count();
+        if (words > 0 && words < observed.size()) {
+            throw Place.of(name).column(value).refuse("holds numbers and words; keep one kind");
+        }
+        if (words > 0) {
+            return Scale.YES_NO;
+        }
+        if (event.isPresent()) {
+            return Scale.TIME_TO_EVENT;
+        }
+        return unit.hasTrueZero() ? Scale.RATIO : Scale.INTERVAL;
+    }
+
+    /** Finds a column by its header, or by its header without the unit. */
+    private String header(String wanted, String what) {
+        List<String> whole = headers.stream()
+                .filter(it -> Presets.key(it).equals(Presets.key(wanted)))
+                .toList();
+        List<String> found = whole.isEmpty()
+                ? headers.stream()
+                        .filter(it -> Presets.key(Labelled.parse(it).name())
+                                .equals(Presets.key(wanted)))
+                        .toList()
+                : whole;
+        if (found.isEmpty()) {
+            throw Place.of(name)
+                    .refuse("there is no column '%s' (%s) among %s%s"
+                            .formatted(
+                                    wanted,
+                                    what,
+                                    String.join(", ", headers),
+                                    Spelling.hint(wanted, headers)));
+        }
+        if (found.size() > 1) {
+            throw Place.of(name)
+                    .refuse("'%s' may be any of the columns %s; write the whole header"
+                            .formatted(wanted, String.join(", ", found)));
+        }
+        return found.get(0);
+    }
+
+    private OptionalDouble own(ResultRow row, String value) {
+        String column = value + OWN;
+        return headers.contains(column) && !row.text(column).isEmpty()
+                ? OptionalDouble.of(row.number(column))
+                : OptionalDouble.empty();
+    }
+
+    private Map<String, Double> moves(ResultRow row, String value) {
+        Map<String, Double> moves = new LinkedHashMap<>();
+        for (String header : headers) {
+            if (header.startsWith(value + MOVE) && !row.text(header).isEmpty()) {
+                moves.put(header.substring((value + MOVE).length()), row.number(header));
+            }
+        }
+        return moves;
+    }
+}

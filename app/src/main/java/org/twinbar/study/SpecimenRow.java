@@ -1,0 +1,219 @@
+package org.twinbar.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.twinbar.exchange.Column;
+import org.twinbar.exchange.Place;
+import org.twinbar.exchange.Row;
+import org.twinbar.exchange.Table;
+import org.twinbar.finding.Figures;
+import org.twinbar.finding.Finding;
+import org.twinbar.method.Input;
+import org.twinbar.method.Limits;
+import org.twinbar.method.Named;
+import org.twinbar.method.Readings;
+import org.twinbar.method.Words;
+import org.twinbar.quantity.Numbers;
+import org.twinbar.quantity.QuantityException;
+import org.twinbar.quantity.Unit;
+
+/** One row of a table of specimens, read as its columns say. */
+final class SpecimenRow {
+
+    static final Finding.Kind IMPLAUSIBLE = Finding.Kind.warning(
+            "implausible",
+            "%s is %s, where it usually is %s; check the unit and the decimal mark.");
+
+    /** What people write where they read nothing. */
+    private static final Set<String> NOTHING = Set.of("", "-", "–", "—", "?", "na", "n/a", "nan");
+
+    private final Table table;
+    private final Columns columns;
+    private final Row row;
+    private final Corrections corrections;
+
+    SpecimenRow(Table table, Columns columns, Row row, Corrections corrections) {
+        this.table = table;
+        this.columns = columns;
+        this.row = row;
+        this.corrections = corrections;
+    }
+
+    int line() {
+        return row.line();
+    }
+
+    String code() {
+        String code = text(columns.specimen());
+        if (code.isEmpty()) {
+            throw place(columns.specimen()).refuse("this row has no specimen code");
+        }
+        return code;
+    }
+
+    String group() {
+        return columns.group().map(this::text).filter(it -> !it.isEmpty()).orElse("all");
+    }
+
+    /** Returns the name of the curve file, where the row has one. */
+    Optional<String> curve() {
+        return columns.curve().map(this::text).filter(it -> !isNothing(it));
+    }
+
+    Place codePlace() {
+        return place(columns.specimen());
+    }
+
+    Place curvePlace() {
+        return place(columns.curve().orElseThrow());
+    }
+
+    Map<String, String> factors() {
+        Map<String, String> factors = new LinkedHashMap<>();
+        for (Column column : columns.factors()) {
+            factors.put(column.header(), text(column));
+        }
+        return factors;
+    }
+
+    /** Returns the readings as they came, each cell that holds something. */
+    List<Reading> asTheyCame(KeptFile file) {
+        List<Reading> came = new ArrayList<>();
+        for (Column column : table.columns()) {
+            boolean reading = columns.readings().values().stream()
+                    .anyMatch(group -> group.contains(column));
+            Optional<Reading.Corrected> corrected = corrections.of(row.line(), column.header());
+            if (reading && (corrected.isPresent() || !asItCame(column).isEmpty())) {
+                came.add(new Reading(
+                        column.header(), asItCame(column), file, row.line(), corrected));
+            }
+        }
+        return came;
+    }
+
+    /**
+     * Puts what stands in the row into a specimen's readings.
+     *
+     * @return what looks implausible
+     * @throws org.twinbar.exchange.InputException where a cell is no number, no allowed word, or
+     *     beyond the limits of what it is
+     */
+    List<Finding> into(Readings.Builder readings) {
+        List<Finding> findings = new ArrayList<>();
+        columns.readings().forEach((named, repeats) -> {
+            if (named instanceof Input input) {
+                numbers(input, repeats, readings, findings);
+            } else if (named instanceof Words words) {
+                word(words, repeats.get(0), readings);
+            }
+        });
+        return findings;
+    }
+
+    private void numbers(
+            Input input, List<Column> repeats, Readings.Builder readings, List<Finding> findings) {
+        double[] values = repeats.stream()
+                .filter(column -> !isNothing(text(column)))
+                .mapToDouble(column -> number(input, column))
+                .toArray();
+        if (values.length == 0) {
+            return;
+        }
+        for (double value : values) {
+            if (!input.plausible().allow(value)) {
+                findings.add(IMPLAUSIBLE.with(
+                        input.label(),
+                        Figures.three(value) + " " + input.unit().symbol(),
+                        input.plausible().describe(input.unit())));
+                break;
+            }
+        }
+        Optional<Column> own =
+                columns.ownUncertainty(input).filter(column -> !isNothing(text(column)));
+        if (own.isPresent() && values.length == 1) {
+            readings.numberWithUncertainty(input, values[0], uncertainty(input, own.get()));
+        } else {
+            readings.number(input, values);
+        }
+    }
+
+    private double number(Input input, Column column) {
+        double value = columns.conversionOf(input, column).apply(parse(column));
+        if (!input.limits().allow(value)) {
+            throw place(column)
+                    .refuse("%s of %s is %s, must be %s"
+                            .formatted(
+                                    input.name().replace('_', ' '),
+                                    code(),
+                                    text(column),
+                                    described(input.limits(), input.unit())));
+        }
+        return value;
+    }
+
+    private double uncertainty(Input input, Column column) {
+        double value = column.unit().orElse(input.unit()).differenceTo(input.unit()).apply(parse(column));
+        if (!(value >= 0)) {
+            throw place(column)
+                    .refuse("the standard uncertainty is %s, must be zero or more"
+                            .formatted(text(column)));
+        }
+        return value;
+    }
+
+    private static String described(Limits limits, Unit unit) {
+        String words = limits.describe(unit);
+        return words.isEmpty() ? "a number" : words;
+    }
+
+    private double parse(Column column) {
+        try {
+            return Numbers.parse(text(column), table.dialect().decimalMark().sign());
+        } catch (QuantityException e) {
+            throw place(column).value(text(column)).refuseValue("is not a number");
+        }
+    }
+
+    private void word(Words words, Column column, Readings.Builder readings) {
+        String text = text(column);
+        if (isNothing(text)) {
+            return;
+        }
+        String word = words.allowed().isEmpty()
+                ? text
+                : words.allowed().stream()
+                        .filter(text::equalsIgnoreCase)
+                        .findFirst()
+                        .orElseThrow(() -> place(column)
+                                .value(text)
+                                .refuseValue("is none of "
+                                        + String.join(", ", words.allowed())));
+        readings.word(words, word);
+    }
+
+    private String text(Column column) {
+        return corrections
+                .of(row.line(), column.header())
+                .map(corrected -> corrected.text().strip())
+                .orElseGet(() -> asItCame(column));
+    }
+
+    private String asItCame(Column column) {
+        return column.index() < row.cells().size()
+                ? row.cells().get(column.index()).strip()
+                : "";
+    }
+
+    private Place place(Column column) {
+        return Place.of(table.name()).line(row.line()).column(column.header());
+    }
+
+    static boolean isNothing(String text) {
+        return NOTHING.contains(text.toLowerCase(Locale.ROOT));
+    }
+}

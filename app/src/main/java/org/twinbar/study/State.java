@@ -1,0 +1,256 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.decision.LeftOut;
+import org.twinbar.store.Entry;
+import org.twinbar.store.StoreException;
+
+/** What the entries on a study come to. */
+final class State {
+
+    private static final JsonMapper JSON = new JsonMapper();
+    private static final Set<String> TEST_KEYS = testKeys();
+
+    private StudyFile.@Nullable Head head;
+    private final List<KeptTest> tests = new ArrayList<>();
+    private final List<Claim> claims = new ArrayList<>();
+    private final Map<OfSpecimen, LeftOut> leftOut = new HashMap<>();
+    private final Map<OfSpecimen, UUID> lastWord = new HashMap<>();
+    private final Map<UUID, Map<Corrections.Cell, Reading.Corrected>> corrections = new HashMap<>();
+    private final Map<CellOf, UUID> lastCorrection = new HashMap<>();
+    private final List<Change> history = new ArrayList<>();
+
+    private State() {}
+
+    /** A test with its files. */
+    record KeptTest(UUID id, TestSheet sheet, KeptFile table, Map<String, KeptFile> curves) {
+        KeptTest {
+            curves = Ordered.copy(curves);
+        }
+    }
+
+    /** A specimen: its code is its own within the one table that never changes. */
+    record OfSpecimen(UUID test, String code) {}
+
+    /** A cell of a test's table. */
+    record CellOf(UUID test, Corrections.Cell cell) {}
+
+    /** @throws StoreException where an entry can't be understood, or there is no study */
+    static State of(List<Entry> entries) {
+        State state = new State();
+        for (Entry entry : entries) {
+            try {
+                state.take(entry, JSON.readTree(entry.value()));
+            } catch (JsonProcessingException | RuntimeException e) {
+                throw new StoreException(
+                        "entry %s is damaged: %s".formatted(entry.id(), e.getMessage()));
+            }
+        }
+        if (state.head == null) {
+            throw new StoreException("there is no such study in this workspace");
+        }
+        return state;
+    }
+
+    private void take(Entry entry, JsonNode value) {
+        if (entry.aspect().equals(Aspect.STUDY.word())) {
+            head = head(value);
+        } else if (entry.aspect().equals(Aspect.TEST.word())) {
+            tests.add(test(entry.id(), value));
+        } else if (entry.aspect().equals(Aspect.CLAIM.word())) {
+            claims.add(Claim.read("workspace", value));
+        } else if (entry.aspect().equals(Aspect.LEFT_OUT.word())) {
+            leaveOut(entry, value);
+        } else if (entry.aspect().equals(Aspect.READING.word())) {
+            correct(entry, value);
+        }
+    }
+
+    static StudyFile.Head head(JsonNode value) {
+        return new StudyFile.Head(
+                value.path("name").asText(),
+                value.path("question").asText(),
+                value.path("about").asText(),
+                value.path("invented").asBoolean()
+                        ? JudgedStudy.Origin.INVENTED
+                        : JudgedStudy.Origin.MEASURED);
+    }
+
+    static ObjectNode json(StudyFile.Head head) {
+        return object()
+                .put("name", head.name())
+                .put("question", head.question())
+                .put("about", head.about())
+                .put("invented", head.origin() == JudgedStudy.Origin.INVENTED);
+    }
+
+    private static KeptTest test(UUID id, JsonNode value) {
+        Map<String, KeptFile> curves = new LinkedHashMap<>();
+        value.path("curves")
+                .fields()
+                .forEachRemaining(it -> curves.put(it.getKey(), file(it.getValue())));
+        TestSheet sheet = TestSheet.read(Keys.of("workspace", value, TEST_KEYS));
+        return new KeptTest(id, sheet, file(value.path("table")), curves);
+    }
+
+    static ObjectNode json(TestSheet sheet, KeptFile table, Map<String, KeptFile> curves) {
+        ObjectNode json = sheet.json();
+        json.set("table", json(table));
+        ObjectNode files = json.putObject("curves");
+        curves.forEach((name, file) -> files.set(name, json(file)));
+        return json;
+    }
+
+    private static Set<String> testKeys() {
+        Set<String> keys = new HashSet<>(TestSheet.KEYS);
+        keys.addAll(List.of("table", "curves"));
+        return keys;
+    }
+
+    private static KeptFile file(JsonNode value) {
+        return new KeptFile(
+                value.path("name").asText(),
+                value.path("sha256").asText(),
+                value.path("bytes").asLong());
+    }
+
+    private static ObjectNode json(KeptFile file) {
+        return object()
+                .put("name", file.name())
+                .put("sha256", file.sha256())
+                .put("bytes", file.bytes());
+    }
+
+    private void leaveOut(Entry entry, JsonNode value) {
+        OfSpecimen specimen = new OfSpecimen(
+                UUID.fromString(value.path("test").asText()), value.path("specimen").asText());
+        String why = entry.reason().orElse("no reason was given");
+        String who = value.path("who").asText(entry.who());
+        ZonedDateTime when = value.has("when")
+                ? ZonedDateTime.parse(value.path("when").asText())
+                : entry.at().atZone(entry.zone());
+        boolean counts = value.path("counts").asBoolean();
+        LeftOut.Sight sight = LeftOut.Sight.valueOf(
+                value.path("sight").asText(LeftOut.Sight.AFTER_VALUE_WAS_SEEN.name()));
+        lastWord.put(specimen, entry.id());
+        if (counts) {
+            leftOut.remove(specimen);
+            history.add(new Change(specimen.code() + " counts again", when, who, why));
+        } else {
+            leftOut.put(specimen, new LeftOut(who, when, why, sight));
+            history.add(new Change(
+                    "%s was left out, %s".formatted(specimen.code(), sight.words()),
+                    when,
+                    who,
+                    why));
+        }
+    }
+
+    static ObjectNode leaveOut(OfSpecimen specimen, LeftOut.Sight sight) {
+        return object()
+                .put("test", specimen.test().toString())
+                .put("specimen", specimen.code())
+                .put("counts", false)
+                .put("sight", sight.name());
+    }
+
+    static ObjectNode takeBack(OfSpecimen specimen) {
+        return object()
+                .put("test", specimen.test().toString())
+                .put("specimen", specimen.code())
+                .put("counts", true);
+    }
+
+    private void correct(Entry entry, JsonNode value) {
+        UUID test = UUID.fromString(value.path("test").asText());
+        Corrections.Cell cell = new Corrections.Cell(
+                value.path("line").asInt(), value.path("column").asText());
+        String to = value.path("to").asText();
+        Change change = new Change(
+                "%s of %s: %s → %s"
+                        .formatted(
+                                cell.header(),
+                                value.path("specimen").asText(),
+                                value.path("from").asText(),
+                                to),
+                entry.at().atZone(entry.zone()),
+                entry.who(),
+                entry.reason().orElse("no reason was given"));
+        corrections
+                .computeIfAbsent(test, it -> new HashMap<>())
+                .put(cell, new Reading.Corrected(to, change));
+        lastCorrection.put(new CellOf(test, cell), entry.id());
+        history.add(change);
+    }
+
+    static ObjectNode correction(CellOf cell, String specimen, String from, String to) {
+        return object()
+                .put("test", cell.test().toString())
+                .put("specimen", specimen)
+                .put("line", cell.cell().line())
+                .put("column", cell.cell().header())
+                .put("from", from)
+                .put("to", to);
+    }
+
+    private static ObjectNode object() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    StudyFile.Head head() {
+        if (head == null) {
+            throw new IllegalStateException("a state is handed out only with its head");
+        }
+        return head;
+    }
+
+    List<KeptTest> tests() {
+        return tests;
+    }
+
+    Optional<KeptTest> test(String method) {
+        return tests.stream().filter(it -> it.sheet().method().equals(method)).findFirst();
+    }
+
+    List<Claim> claims() {
+        return claims;
+    }
+
+    Optional<LeftOut> leftOut(UUID test, String code) {
+        return Optional.ofNullable(leftOut.get(new OfSpecimen(test, code)));
+    }
+
+    /** Returns the last entry on whether a specimen counts. */
+    Optional<UUID> lastWord(OfSpecimen specimen) {
+        return Optional.ofNullable(lastWord.get(specimen));
+    }
+
+    Corrections corrections(UUID test) {
+        return new Corrections(corrections.getOrDefault(test, Map.of()));
+    }
+
+    Optional<UUID> lastCorrection(CellOf cell) {
+        return Optional.ofNullable(lastCorrection.get(cell));
+    }
+
+    List<Change> history() {
+        return history.stream()
+                .sorted(java.util.Comparator.comparing(Change::when))
+                .toList();
+    }
+}

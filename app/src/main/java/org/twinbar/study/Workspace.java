@@ -1,0 +1,199 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.twinbar.decision.LeftOut;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.method.Methods;
+import org.twinbar.store.Digest;
+import org.twinbar.store.Entry;
+import org.twinbar.store.Store;
+import org.twinbar.store.StoreException;
+
+/**
+ * A workspace that is open: its studies, and what a person does with them.
+ *
+ * <p>Each act is checked whole before anything is written, and is written whole; one that is sent
+ * again is done once.
+ */
+public final class Workspace implements AutoCloseable {
+
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private final Store store;
+    private final Methods methods;
+    private final Clock clock;
+    private final String program;
+
+    private Workspace(Store store, Methods methods, Clock clock, String program) {
+        this.store = store;
+        this.methods = methods;
+        this.clock = clock;
+        this.program = program;
+    }
+
+    /**
+     * Opens a workspace, and makes it where there is none.
+     *
+     * @param clock tells when something was entered, and in which zone
+     * @param program name and version, for reports
+     * @throws StoreException where the folder can't be used
+     */
+    public static Workspace open(Path folder, Methods methods, Clock clock, String program) {
+        return new Workspace(Store.open(folder), methods, clock, program);
+    }
+
+    /** Returns the studies in the order in which they were made. */
+    public List<StudyName> studies() {
+        List<StudyName> studies = new ArrayList<>();
+        for (Entry entry : store.of(Aspect.STUDY.word())) {
+            StudyFile.Head head = head(entry);
+            studies.add(new StudyName(
+                    UUID.fromString(entry.subject()),
+                    head.name(),
+                    head.question(),
+                    head.origin(),
+                    entry.at()));
+        }
+        return studies;
+    }
+
+    private static StudyFile.Head head(Entry entry) {
+        try {
+            JsonNode value = JSON.readTree(entry.value());
+            return State.head(value);
+        } catch (JsonProcessingException e) {
+            throw new StoreException("entry %s is damaged".formatted(entry.id()));
+        }
+    }
+
+    public Optional<StudyName> find(String name) {
+        return studies().stream().filter(study -> study.name().equals(name)).findFirst();
+    }
+
+    /** @throws InputException where no study has this name */
+    public StudyName study(String name) {
+        List<String> names = studies().stream().map(StudyName::name).toList();
+        return find(name)
+                .orElseThrow(() -> new InputException("there is no study '%s' in %s%s"
+                        .formatted(name, store.folder(), Spelling.hint(name, names))));
+    }
+
+    /** Makes a study that holds nothing yet. */
+    public StudyName create(Act act, StudyFile.Head head) {
+        return importStudy(
+                act,
+                new StudyFile(Optional.of(head), List.of(), List.of(), List.of()),
+                Handed.nothing());
+    }
+
+    /**
+     * Makes a study of what a file says, with its tables and curves.
+     *
+     * @throws InputException where the name is taken, a table, curve or claim can't be read, or a
+     *     question can't be asked of the readings; nothing was written then
+     */
+    public StudyName importStudy(Act act, StudyFile file, Handed handed) {
+        StudyFile.Head head =
+                file.head().orElseThrow(() -> new InputException("the study needs a name"));
+        UUID id = act.entry("study");
+        Optional<StudyName> taken = find(head.name());
+        if (taken.filter(study -> !study.id().equals(id)).isPresent()) {
+            throw new InputException("there is a study '%s' in %s already"
+                    .formatted(head.name(), store.folder()));
+        }
+        Draft draft = draft(act, id, List.of());
+        draft.say(Aspect.STUDY, State.json(head));
+        for (StudyFile.Test test : file.tests()) {
+            draft.test(test, handed);
+        }
+        file.claims().forEach(draft::claim);
+        file.leftOut().forEach(draft::leaveOut);
+        draft.write();
+        return study(head.name());
+    }
+
+    /** Adds a test with its table; its curves are found by the names that the table gives them. */
+    public void addTest(Act act, StudyName study, StudyFile.Test test, Handed handed) {
+        change(act, study, draft -> draft.test(test, handed));
+    }
+
+    public void addClaim(Act act, StudyName study, Claim claim) {
+        change(act, study, draft -> draft.claim(claim));
+    }
+
+    /** Leaves a specimen out; it stays listed, with the reason. */
+    public void leaveOut(
+            Act act,
+            StudyName study,
+            String method,
+            String specimen,
+            LeftOut.Sight sight,
+            String why) {
+        change(act, study, draft -> draft.leaveOut(method, specimen, sight, why));
+    }
+
+    /** Lets a specimen count again. */
+    public void takeBack(Act act, StudyName study, String method, String specimen, String why) {
+        change(act, study, draft -> draft.takeBack(method, specimen, why));
+    }
+
+    /**
+     * Corrects a reading; what stood there stays beside it.
+     *
+     * @param column header of the reading
+     * @param text what it should have been, in the column's unit
+     */
+    public void correct(
+            Act act,
+            StudyName study,
+            String method,
+            String specimen,
+            String column,
+            String text,
+            String why) {
+        change(act, study, draft -> draft.correct(method, specimen, column, text, why));
+    }
+
+    private void change(Act act, StudyName study, java.util.function.Consumer<Draft> change) {
+        List<Entry> before = store.about(study.id().toString());
+        boolean done = before.stream().anyMatch(entry -> act.wrote(entry.id()));
+        if (!done) {
+            Draft draft = draft(act, study.id(), before);
+            change.accept(draft);
+            draft.write();
+        }
+    }
+
+    private Draft draft(Act act, UUID study, List<Entry> before) {
+        return new Draft(store, methods, clock, act, study, before);
+    }
+
+    /** Calculates a study and judges its claims. */
+    public JudgedStudy judge(StudyName study, Progress progress) {
+        return Judging.judge(
+                State.of(store.about(study.id().toString())),
+                methods,
+                file -> store.files().read(new Digest(file.sha256())),
+                program,
+                progress);
+    }
+
+    /** Returns what a file of a study holds, as it came. */
+    public byte[] bytes(KeptFile file) {
+        return store.files().read(new Digest(file.sha256()));
+    }
+
+    @Override
+    public void close() {
+        store.close();
+    }
+}
