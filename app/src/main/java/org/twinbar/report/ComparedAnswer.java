@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
-import org.twinbar.decision.Expectation;
 import org.twinbar.decision.Found;
 import org.twinbar.decision.Material;
 import org.twinbar.decision.Needed;
@@ -89,23 +88,17 @@ final class ComparedAnswer {
         if (ratio) {
             expected().ifPresent(rows::add);
         }
-        return Optional.of(new Picture(Figures.effect(figure(shown.label(), rows)), legend()));
-    }
-
-    private String legend() {
-        List<String> lines = new ArrayList<>();
-        lines.add("plain line: " + shown.none().words());
-        if (!shown.worth().isEmpty()) {
-            boolean same = comparison.question().expectation() == Expectation.SAME;
-            lines.add("dotted: " + (same ? "what counts as no change" : "what is worth having"));
-        }
-        boolean claimed =
-                shown.claimed().filter(size -> !shown.worth().contains(size)).isPresent();
-        if (claimed && comparison.question().worthSize().isPresent()) {
-            lines.add("dashed: what is claimed");
-        }
-        return "Effect with its %s interval; %s."
-                .formatted(Written.percent(comparison.found().level()), String.join("; ", lines));
+        String level = Written.percent(comparison.found().level());
+        return Optional.of(new Picture(
+                Figures.effect(figure(shown.label(), rows)),
+                "Effect with its %s interval; plain line: %s; dotted: %s."
+                        .formatted(
+                                level,
+                                shown.none().words(),
+                                comparison.question().expectation()
+                                                == org.twinbar.decision.Expectation.SAME
+                                        ? "what counts as no change"
+                                        : "worth having")));
     }
 
     private Effect figure(String label, List<Effect.Row> rows) {

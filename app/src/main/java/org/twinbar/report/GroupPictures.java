@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Group;
 import org.twinbar.method.Mark;
@@ -89,7 +88,7 @@ final class GroupPictures {
     }
 
     /** A bound stands at its number, and its words say that it is one. */
-    private static Optional<Double> place(@Nullable Yield yield) {
+    private static Optional<Double> place(Yield yield) {
         if (yield instanceof Yield.Value value) {
             return Optional.of(value.value());
         }
@@ -125,7 +124,7 @@ final class GroupPictures {
             List<String> no = new ArrayList<>();
             List<String> unknown = new ArrayList<>();
             for (JudgedSpecimen specimen : specimens) {
-                @Nullable Yield yield = specimen.result().yields().get(compared.property());
+                Yield yield = specimen.result().yields().get(compared.property());
                 boolean known = yield instanceof Yield.Word && specimen.counts();
                 boolean saidYes = yield instanceof Yield.Word w && w.word().equals("yes");
                 (known ? saidYes ? yes : no : unknown).add(specimen.code());

@@ -51,21 +51,15 @@ public enum Theme {
         return dark;
     }
 
-    /** Which token this is, told while a picture is drawn and kept nowhere. */
-    @SuppressWarnings("EnumOrdinal")
-    private int number() {
-        return ordinal() + 1;
-    }
-
     /** Returns the colour that this token is drawn with; {@link #of} finds the token again. */
     Color ink() {
         // Two tokens may share a colour, so that what is drawn must not be the colour itself.
-        return new Color(number(), 0, 1);
+        return new Color(ordinal() + 1, 0, 1);
     }
 
     /** Returns the colour for lines so many that each must let others shine through. */
     Color thinInk() {
-        return new Color(number(), 0, 1, 130);
+        return new Color(ordinal() + 1, 0, 1, 130);
     }
 
     static Optional<Theme> of(Color drawn) {
@@ -90,9 +84,9 @@ public enum Theme {
         return css.toString();
     }
 
-    /** Returns a picture or style sheet with every token replaced by its colour in print. */
-    static String onPaper(String text) {
-        String resolved = text.replace("var(" + PAPER.variable() + ")", "#ffffff");
+    /** Returns a picture or style sheet with every token replaced by its light colour. */
+    static String inLight(String text) {
+        String resolved = text;
         for (Theme token : values()) {
             resolved = resolved.replace("var(" + token.variable() + ")", token.light);
         }

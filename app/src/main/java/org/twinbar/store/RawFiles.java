@@ -49,15 +49,14 @@ public final class RawFiles {
         try {
             try {
                 Kept kept = write(stream, part);
-                Path shelf = shelf(kept.digest());
                 Path place = place(kept.digest());
                 if (Files.exists(place)) {
                     require(place, kept.digest());
                 } else {
                     require(part, kept.digest());
-                    Files.createDirectories(shelf);
+                    Files.createDirectories(place.getParent());
                     Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
-                    force(shelf);
+                    force(place.getParent());
                     force(folder);
                 }
                 return kept;
@@ -122,11 +121,7 @@ public final class RawFiles {
     }
 
     private Path place(Digest digest) {
-        return shelf(digest).resolve(digest.hex());
-    }
-
-    private Path shelf(Digest digest) {
-        return folder.resolve(digest.hex().substring(0, 2));
+        return folder.resolve(digest.hex().substring(0, 2)).resolve(digest.hex());
     }
 
     private static void require(Path file, Digest wanted) throws IOException {

@@ -9,7 +9,6 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
@@ -187,7 +186,7 @@ public final class Store implements AutoCloseable {
         while (deepest.getCause() != null) {
             deepest = deepest.getCause();
         }
-        return Objects.requireNonNullElse(deepest.getMessage(), deepest.toString());
+        return deepest.getMessage();
     }
 
     @Override
