@@ -1,11 +1,14 @@
 package org.twinbar.method;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.twinbar.finding.Finding;
 import org.twinbar.uncertainty.Budget;
+import org.twinbar.uncertainty.Model;
+import org.twinbar.uncertainty.MonteCarlo;
 import org.twinbar.uncertainty.Propagation;
 import org.twinbar.uncertainty.Shape;
 import org.twinbar.uncertainty.Source;
@@ -55,18 +58,56 @@ public record Result(
                 readings.marks());
     }
 
+    /**
+     * Draws worlds at random for one specimen, for methods that bend within the uncertainty of
+     * their readings; beside the budgets, not instead of them.
+     *
+     * @return for each property that has a number, what the worlds gave
+     */
+    public static Map<Property, MonteCarlo.Drawn> drawn(
+            TestMethod method, Readings readings, MonteCarlo run) {
+        Outcome outcome = method.calculate(readings);
+        List<Source> sources = new ArrayList<>(readings.sources());
+        List<Property> properties = List.copyOf(outcome.yields().keySet());
+        Map<Integer, Source> fits = new LinkedHashMap<>();
+        for (int i = 0; i < properties.size(); i++) {
+            if (outcome.yields().get(properties.get(i)) instanceof Yield.Fitted fitted) {
+                Source fit = fit(readings, properties.get(i), fitted);
+                fits.put(i, fit);
+                sources.add(fit);
+            }
+        }
+        Model model = errors -> {
+            double[] numbers = method.calculate(readings.in(errors)).numbers();
+            fits.forEach((at, fit) -> numbers[at] += errors.of(fit));
+            return numbers;
+        };
+        List<MonteCarlo.Drawn> drawn = run.run(model, sources);
+        Map<Property, MonteCarlo.Drawn> found = new LinkedHashMap<>();
+        for (int i = 0; i < properties.size(); i++) {
+            if (drawn.get(i).worlds() > 0) {
+                found.put(properties.get(i), drawn.get(i));
+            }
+        }
+        return found;
+    }
+
+    private static Source fit(Readings readings, Property property, Yield.Fitted fitted) {
+        return new Source(
+                readings.specimen() + " " + property.name().replace('_', ' ') + " fit",
+                Source.Reach.OWN,
+                Shape.STUDENT,
+                fitted.standardUncertainty(),
+                fitted.degreesOfFreedom());
+    }
+
     private static Budget withFit(
             Budget budget, Yield.Fitted fitted, Readings readings, Property property) {
         if (fitted.standardUncertainty() == 0) {
             return budget;
         }
         Map<Source, Double> shifts = new LinkedHashMap<>(budget.shifts());
-        Source scatter = new Source(
-                readings.specimen() + " " + property.name().replace('_', ' ') + " fit",
-                Source.Reach.OWN,
-                Shape.STUDENT,
-                fitted.standardUncertainty(),
-                fitted.degreesOfFreedom());
+        Source scatter = fit(readings, property, fitted);
         shifts.put(scatter, fitted.standardUncertainty());
         return new Budget(budget.value(), shifts);
     }

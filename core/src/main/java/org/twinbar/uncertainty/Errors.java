@@ -24,6 +24,11 @@ public final class Errors {
         return new Errors(Map.copyOf(byIdentity));
     }
 
+    /** Returns the world of a map that its owner changes from draw to draw. */
+    static Errors backedBy(Map<String, Double> byIdentity) {
+        return new Errors(byIdentity);
+    }
+
     /** Returns the error of a source here, in the unit of what it moves. */
     public double of(Source source) {
         Double error = byIdentity.get(source.identity());

@@ -1,5 +1,7 @@
 package org.twinbar.uncertainty;
 
+import org.apache.commons.rng.UniformRandomProvider;
+
 /**
  * One error of measurement, with an identity: readings that name it share it.
  *
@@ -54,5 +56,10 @@ public record Source(
     public static Source shared(String identity, Shape shape, double standardUncertainty) {
         return new Source(
                 identity, Reach.SHARED, shape, standardUncertainty, Double.POSITIVE_INFINITY);
+    }
+
+    /** Returns an error drawn at random: the shape's draw times the standard uncertainty. */
+    double draw(UniformRandomProvider random) {
+        return standardUncertainty * shape.draw(random, degreesOfFreedom);
     }
 }

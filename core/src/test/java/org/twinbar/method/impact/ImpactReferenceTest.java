@@ -2,8 +2,10 @@ package org.twinbar.method.impact;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.quantity.Quantity;
+import org.twinbar.uncertainty.MonteCarlo;
 
 class ImpactReferenceTest {
 
@@ -93,7 +95,7 @@ class ImpactReferenceTest {
     }
 
     /** A hammer that falls from 90° and stops at the bottom gives just its moment. */
-    private static org.twinbar.method.Readings.Builder hanging(double energy) {
+    private static Readings.Builder hanging(double energy) {
         double moment = energy / (1 - Hammer.cos(90));
         return Struck.blow(moment, 90, 0);
     }
@@ -121,19 +123,34 @@ class ImpactReferenceTest {
                 .number(ImpactForm.HEIGHT_RADIUS, 300));
     }
 
-    @Test
-    void workedBudget() {
-        Result result = Struck.strike(Struck.bar(Struck.exactBench())
+    private static Readings.Builder workedExample() {
+        return Struck.bar(Struck.exactBench())
                 .numberWithUncertainty(ImpactForm.MOMENT, 4.1188, 0.012)
                 .numberWithUncertainty(ImpactForm.RELEASE_ANGLE, 140, 0.2)
                 .numberWithUncertainty(ImpactForm.RISE_ANGLE, 110, 0.3)
                 .numberWithUncertainty(ImpactForm.FRICTION, 0.040, 0.008)
                 .numberWithUncertainty(ImpactForm.WIDTH, 8.00, 0.05)
-                .numberWithUncertainty(ImpactForm.THICKNESS, 4.00, 0.02));
+                .numberWithUncertainty(ImpactForm.THICKNESS, 4.00, 0.02);
+    }
+
+    @Test
+    void workedBudget() {
+        Result result = Struck.strike(workedExample());
         CHECKS.row("budget-energy").expects(Struck.value(result, ImpactForm.ENERGY));
         CHECKS.row("budget-u").expects(Struck.u(result, ImpactForm.ENERGY));
         CHECKS.row("budget-strength").expects(Struck.value(result, ImpactForm.STRENGTH));
         CHECKS.row("budget-strength-u").expects(Struck.u(result, ImpactForm.STRENGTH));
+    }
+
+    @Test
+    void workedBudgetDrawnAtRandom() {
+        MonteCarlo.Drawn drawn = Result.drawn(
+                        new Impact(), workedExample().build(), MonteCarlo.of(29).withBlocks(20, 20))
+                .get(ImpactForm.STRENGTH);
+        CHECKS.row("drawn-strength").expects(drawn.mean());
+        CHECKS.row("drawn-strength-u").expects(drawn.u());
+        CHECKS.row("drawn-low").expects(drawn.low());
+        CHECKS.row("drawn-high").expects(drawn.high());
     }
 
     @Test
