@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Expectation;
 import org.twinbar.decision.Found;
 import org.twinbar.decision.Material;
 import org.twinbar.decision.Needed;
@@ -25,7 +26,7 @@ final class ComparedAnswer {
     private ComparedAnswer(Compared compared) {
         this.compared = compared;
         this.comparison = compared.comparison();
-        this.shown = new Shown(comparison.question());
+        this.shown = new Shown(comparison);
     }
 
     static Sheet.Answer of(Compared compared, String anchor) {
@@ -52,13 +53,13 @@ final class ComparedAnswer {
                 ? OptionalDouble.of(known.value())
                 : OptionalDouble.empty();
         VerdictMark mark = new VerdictMark(
-                comparison.question().none(),
+                shown.noneValue(),
                 shown.worthValues(),
                 estimate,
                 found.low().orElse(Double.NEGATIVE_INFINITY),
                 found.high().orElse(Double.POSITIVE_INFINITY));
         List<String> words = new ArrayList<>(List.of(shown.found(found)));
-        words.add(shown.none().words() + " " + shown.one(comparison.question().none()));
+        words.add(shown.none().words());
         shown.worth().forEach(level -> words.add(level.words()));
         return Figures.mark(mark, comparison.verdict().word() + ": " + String.join(", ", words));
     }
@@ -88,17 +89,26 @@ final class ComparedAnswer {
         if (ratio) {
             expected().ifPresent(rows::add);
         }
-        String level = Written.percent(comparison.found().level());
-        return Optional.of(new Picture(
-                Figures.effect(figure(shown.label(), rows)),
-                "Effect with its %s interval; plain line: %s; dotted: %s."
-                        .formatted(
-                                level,
-                                shown.none().words(),
-                                comparison.question().expectation()
-                                                == org.twinbar.decision.Expectation.SAME
-                                        ? "what counts as no change"
-                                        : "worth having")));
+        return Optional.of(new Picture(Figures.effect(figure(shown.label(), rows)), legend()));
+    }
+
+    private String legend() {
+        List<String> lines = new ArrayList<>();
+        lines.add("plain line: " + shown.none().words());
+        if (!shown.worth().isEmpty()) {
+            boolean same = comparison.question().expectation() == Expectation.SAME;
+            lines.add("dotted: " + (same ? "what counts as no change" : "what is worth having"));
+        }
+        boolean claimed =
+                shown.claimed().filter(size -> !shown.worth().contains(size)).isPresent();
+        if (claimed && comparison.question().worthSize().isPresent()) {
+            lines.add("dashed: what is claimed");
+        }
+        String pattern = level()
+                ? "What was found, with its %s limits; %s."
+                : "Effect with its %s interval; %s.";
+        return pattern.formatted(
+                Written.percent(comparison.found().level()), String.join("; ", lines));
     }
 
     private Effect figure(String label, List<Effect.Row> rows) {
@@ -121,7 +131,7 @@ final class ComparedAnswer {
         return new Effect.Row(
                 words + shown.found(estimate, low, high),
                 kind,
-                shown.at(estimate.orElse(comparison.question().none())),
+                shown.at(estimate.orElse(shown.noneValue())),
                 shown.at(low.orElse(Double.NEGATIVE_INFINITY)),
                 shown.at(high.orElse(Double.POSITIVE_INFINITY)));
     }
@@ -160,9 +170,10 @@ final class ComparedAnswer {
 
     private List<Item> items() {
         List<Item> items = new ArrayList<>();
-        if (comparison.question().effect() != org.twinbar.decision.Effect.LEVEL) {
-            items.add(Item.of("Why this verdict", rule(), Ruling.of(comparison)));
-        }
+        items.add(
+                level()
+                        ? Item.of("Why this verdict", rule())
+                        : Item.of("Why this verdict", rule(), Ruling.of(comparison)));
         comparison
                 .material()
                 .ifPresent(material -> items.add(Item.of("Part or material", material.words())));
@@ -177,10 +188,14 @@ final class ComparedAnswer {
         return items;
     }
 
+    private boolean level() {
+        return comparison.question().effect() == org.twinbar.decision.Effect.LEVEL;
+    }
+
     private String rule() {
         Found found = comparison.found();
         List<String> lines = new ArrayList<>();
-        lines.add("no change at " + shown.one(comparison.question().none()));
+        lines.add(level() ? shown.none().words() : "no change at " + shown.one(shown.noneValue()));
         shown.worth().forEach(level -> lines.add(level.words()));
         String interval = found.low().isKnown() || found.high().isKnown()
                 ? "The interval is " + shown.range(found.low(), found.high())
@@ -226,7 +241,7 @@ final class ComparedAnswer {
                     "About %s specimens per group would end in \"supported\" with a chance of %s, %s."
                             .formatted(
                                     specimens.perGroup(),
-                                    Written.percent(specimens.power()),
+                                    chance(specimens.power()),
                                     specimens.assuming())));
         }
         boolean settled = switch (comparison.verdict()) {
@@ -238,6 +253,11 @@ final class ComparedAnswer {
         }
         boolean said = comparison.reasons().stream().anyMatch(r -> r.contains(none.reason()));
         return said ? Optional.empty() : Optional.of(Item.of(term, none.reason()));
+    }
+
+    /** A chance is never a certainty. */
+    private static String chance(double power) {
+        return power > 0.99 ? "more than " + Written.percent(0.99) : Written.percent(power);
     }
 
     private List<String> calculation() {

@@ -150,6 +150,8 @@ public record Sheet(
     /** A column of a table. */
     public record Column(String header, Kind kind) {
 
+        private static final int LONGEST_NUMBER = 26;
+
         /** How its cells stand. */
         public enum Kind {
             NAME,
@@ -160,6 +162,14 @@ public record Sheet(
             public String css() {
                 return name().toLowerCase(java.util.Locale.ROOT);
             }
+        }
+
+        /**
+         * Returns how a cell stands; a reason in a column of numbers may run over several lines.
+         */
+        public String css(String cell) {
+            boolean reason = kind == Kind.NUMBER && cell.length() > LONGEST_NUMBER;
+            return reason ? "reason" : kind.css();
         }
 
         static Column name(String header) {

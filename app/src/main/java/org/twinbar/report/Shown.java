@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.twinbar.decision.Amount;
+import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Effect;
 import org.twinbar.decision.Expectation;
 import org.twinbar.decision.Found;
@@ -18,10 +19,14 @@ final class Shown {
 
     private final Question question;
     private final Effect effect;
+    private final boolean countedLevel;
 
-    Shown(Question question) {
-        this.question = question;
+    Shown(Comparison comparison) {
+        this.question = comparison.question();
         this.effect = question.effect();
+        // Where parts were counted, the scale is the share of them, not the level itself.
+        this.countedLevel =
+                effect == Effect.LEVEL && comparison.treated().tally().isPresent();
     }
 
     /** Returns where an effect lies on the scale; infinite stays infinite. */
@@ -29,7 +34,8 @@ final class Shown {
         return switch (effect) {
             case RATIO, RATE -> 100 * (value - 1);
             case SHARE, RANK -> 100 * value;
-            case DIFFERENCE, LEVEL -> value;
+            case DIFFERENCE -> value;
+            case LEVEL -> countedLevel ? 100 * value : value;
         };
     }
 
@@ -37,8 +43,13 @@ final class Shown {
         return switch (effect) {
             case RATIO, RATE, RANK -> "%";
             case SHARE -> "points";
-            case DIFFERENCE, LEVEL -> question.subject().unit().symbol();
+            case DIFFERENCE -> property();
+            case LEVEL -> countedLevel ? "%" : property();
         };
+    }
+
+    private String property() {
+        return question.subject().unit().symbol();
     }
 
     /** Returns the unit behind each number of an axis; points are told once, by its label. */
@@ -58,15 +69,23 @@ final class Shown {
             case SHARE -> "Change of the share in points of per cent";
             case RATE -> "Change of how fast it happens";
             case RANK -> "Chance to lie above the control";
-            case LEVEL -> Answers.capital(subject);
+            case LEVEL -> countedLevel ? "Share of parts that clear it" : Answers.capital(subject);
         };
     }
 
+    /** Returns what the interval is held against first: no change, or the level. */
+    double noneValue() {
+        return countedLevel ? question.level().orElseThrow().share() : question.none();
+    }
+
     org.twinbar.report.Effect.Level none() {
-        String words = effect == Effect.LEVEL
-                ? "level " + number(at(question.none())) + Written.behind(unit())
-                : "no change";
-        return new org.twinbar.report.Effect.Level(at(question.none()), words);
+        String words = effect == Effect.LEVEL ? levelWords() : "no change";
+        return new org.twinbar.report.Effect.Level(at(noneValue()), words);
+    }
+
+    private String levelWords() {
+        String share = Written.percent(question.level().orElseThrow().share());
+        return countedLevel ? "asked " + share : "level " + one(noneValue()) + " for " + share;
     }
 
     /** Returns the smallest change worth having, on both sides where no change was claimed. */
@@ -166,7 +185,7 @@ final class Shown {
     }
 
     private boolean percent() {
-        return effect != Effect.DIFFERENCE && effect != Effect.LEVEL;
+        return effect != Effect.DIFFERENCE && (effect != Effect.LEVEL || countedLevel);
     }
 
     private static String reason(Amount amount) {

@@ -18,6 +18,12 @@ import org.twinbar.uncertainty.Source;
 /** Tables with a row for each specimen, left out or not. */
 final class SpecimenTables {
 
+    /** So many columns of each sort fit on a printed page. */
+    private static final int VALUES = 5;
+
+    private static final int UNCERTAINTIES = 4;
+    private static final int READINGS = 7;
+
     private SpecimenTables() {}
 
     /** Returns what each test gave, and which part of its uncertainty is a specimen's own. */
@@ -33,13 +39,12 @@ final class SpecimenTables {
             }
             blocks.add(new Block.Heading(used.description().title()));
             if (!known.isEmpty()) {
-                blocks.add(values(specimens, known));
+                chunks(known, VALUES).forEach(some -> blocks.add(values(specimens, some)));
                 List<Property> numbers = known.stream()
                         .filter(p -> specimens.stream().anyMatch(s -> hasBudget(s, p)))
                         .toList();
-                if (!numbers.isEmpty()) {
-                    blocks.add(uncertainties(specimens, numbers));
-                }
+                chunks(numbers, UNCERTAINTIES)
+                        .forEach(some -> blocks.add(uncertainties(specimens, some)));
             }
             List<String> without = whyUnknown(used, specimens, known);
             if (!without.isEmpty()) {
@@ -118,20 +123,34 @@ final class SpecimenTables {
             if (names.isEmpty()) {
                 continue;
             }
-            List<Column> columns = new ArrayList<>(List.of(Column.name("Specimen")));
-            names.forEach(name -> columns.add(Column.text(name)));
-            List<List<String>> rows = new ArrayList<>();
-            for (JudgedSpecimen specimen : specimens) {
-                Map<String, String> cells = new LinkedHashMap<>();
-                specimen.readings().forEach(reading -> cells.put(reading.column(), cell(reading)));
-                List<String> row = new ArrayList<>(List.of(specimen.code()));
-                names.forEach(name -> row.add(cells.getOrDefault(name, "not read")));
-                rows.add(row);
-            }
             blocks.add(new Block.Heading(used.description().title()));
-            blocks.add(new Block.Table("What was read, as it was written", columns, rows));
+            chunks(List.copyOf(names), READINGS)
+                    .forEach(some -> blocks.add(readings(specimens, some)));
         }
         return blocks;
+    }
+
+    private static Block readings(List<JudgedSpecimen> specimens, List<String> names) {
+        List<Column> columns = new ArrayList<>(List.of(Column.name("Specimen")));
+        names.forEach(name -> columns.add(Column.text(name)));
+        List<List<String>> rows = new ArrayList<>();
+        for (JudgedSpecimen specimen : specimens) {
+            Map<String, String> cells = new LinkedHashMap<>();
+            specimen.readings().forEach(reading -> cells.put(reading.column(), cell(reading)));
+            List<String> row = new ArrayList<>(List.of(specimen.code()));
+            names.forEach(name -> row.add(cells.getOrDefault(name, "not read")));
+            rows.add(row);
+        }
+        return new Block.Table("What was read, as it was written", columns, rows);
+    }
+
+    /** Splits what a page is too narrow for. */
+    private static <T> List<List<T>> chunks(List<T> all, int size) {
+        List<List<T>> chunks = new ArrayList<>();
+        for (int from = 0; from < all.size(); from += size) {
+            chunks.add(all.subList(from, Math.min(all.size(), from + size)));
+        }
+        return chunks;
     }
 
     private static String cell(Reading reading) {

@@ -84,9 +84,9 @@ public enum Theme {
         return css.toString();
     }
 
-    /** Returns a picture or style sheet with every token replaced by its light colour. */
-    static String inLight(String text) {
-        String resolved = text;
+    /** Returns a picture or style sheet with every token replaced by its colour in print. */
+    static String onPaper(String text) {
+        String resolved = text.replace("var(" + PAPER.variable() + ")", "#ffffff");
         for (Theme token : values()) {
             resolved = resolved.replace("var(" + token.variable() + ")", token.light);
         }

@@ -36,7 +36,9 @@ final class Typeset {
     /** Returns well-formed XHTML in the colours of the light theme. */
     static String print(Sheet sheet) {
         String page = filled("report/print.jte", sheet, resource("print.css"));
-        return Theme.inLight(page).replaceAll("<g class=\"tip\".*?</g>", "");
+        return Theme.onPaper(page)
+                .replace("font-weight=\"600\"", "font-weight=\"bold\"")
+                .replaceAll("<g class=\"tip\".*?</g>", "");
     }
 
     private static String filled(String template, Sheet sheet, String css) {

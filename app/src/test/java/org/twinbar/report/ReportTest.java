@@ -3,9 +3,13 @@ package org.twinbar.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.twinbar.method.Property;
+import org.twinbar.study.Answer;
 import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.KeptFile;
@@ -57,23 +61,59 @@ class ReportTest {
     }
 
     @Test
+    void showsYesAndNoAndTimesAsPointsOfEachSpecimen() throws Exception {
+        JudgedStudy cups = Studies.watertight();
+        String page = Report.html(cups);
+        Files.writeString(Path.of("target", "cups.html"), page);
+        for (JudgedSpecimen cup : cups.specimens()) {
+            assertThat(page).contains("<title>" + cup.code() + ": ");
+        }
+        assertThat(page).contains("<title>C5: not known");
+        assertThat(page).contains("<title>P1: no").contains("<title>P3: yes");
+        try (OutputStream out = Files.newOutputStream(Path.of("target", "cups.pdf"))) {
+            Report.pdf(cups, out);
+        }
+    }
+
+    @Test
+    void drawsTimesAsStepsWithATickWhereWatchingEnded() {
+        JudgedStudy cups = Studies.watertight();
+        Answer.Compared answer =
+                (Answer.Compared) cups.claims().get(0).answers().get(0);
+        Property time =
+                cups.methods().get(0).description().property("time_to_leak").orElseThrow();
+        Compared compared = new Compared(
+                "time to the leak",
+                time,
+                cups.specimens(),
+                answer.comparison(),
+                Compared.Curves.SHOWN_BEFORE);
+        String svg = new GroupPictures(compared).values().orElseThrow().svg();
+        assertThat(svg).contains("<title>P1: 2<").contains("<title>C5: not by 20<");
+    }
+
+    @Test
     void saysTheSameAsBefore() {
         Snapshot.matches("report.txt", Snapshot.words(Report.html(Studies.pulled(4, 400))));
     }
 
     /** Issue 7 asks for 200 specimens with curves in under 5 s and 300 MB. */
     @Test
-    void makesPageAndPdfOfTwoHundredCurvesInFiveSecondsEach() throws Exception {
+    void makesPageAndPdfOfTwoHundredCurvesInSeconds() throws Exception {
         JudgedStudy large = Studies.pulled(100, 2_000);
-        long start = System.nanoTime();
+        double before = cpuSeconds();
         String page = Report.html(large);
-        double pageSeconds = (System.nanoTime() - start) / 1e9;
-        start = System.nanoTime();
+        double afterPage = cpuSeconds();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Report.pdf(large, pdf);
-        double pdfSeconds = (System.nanoTime() - start) / 1e9;
-        assertThat(pageSeconds).isLessThan(5);
-        assertThat(pdfSeconds).as("seconds for the PDF").isLessThan(15);
+        double afterPdf = cpuSeconds();
+        assertThat(afterPage - before).as("seconds for the page").isLessThan(5);
+        assertThat(afterPdf - afterPage).as("seconds for the PDF").isLessThan(8);
         assertThat(page.length()).isLessThan(2_000_000);
+    }
+
+    /** Time on a processor, so that other work on the machine does not count. */
+    private static double cpuSeconds() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
     }
 }
