@@ -49,14 +49,15 @@ public final class RawFiles {
         try {
             try {
                 Kept kept = write(stream, part);
+                Path shelf = shelf(kept.digest());
                 Path place = place(kept.digest());
                 if (Files.exists(place)) {
                     require(place, kept.digest());
                 } else {
                     require(part, kept.digest());
-                    Files.createDirectories(place.getParent());
+                    Files.createDirectories(shelf);
                     Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
-                    force(place.getParent());
+                    force(shelf);
                     force(folder);
                 }
                 return kept;
@@ -121,7 +122,11 @@ public final class RawFiles {
     }
 
     private Path place(Digest digest) {
-        return folder.resolve(digest.hex().substring(0, 2)).resolve(digest.hex());
+        return shelf(digest).resolve(digest.hex());
+    }
+
+    private Path shelf(Digest digest) {
+        return folder.resolve(digest.hex().substring(0, 2));
     }
 
     private static void require(Path file, Digest wanted) throws IOException {

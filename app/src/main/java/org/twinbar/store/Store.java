@@ -9,6 +9,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
@@ -186,7 +187,7 @@ public final class Store implements AutoCloseable {
         while (deepest.getCause() != null) {
             deepest = deepest.getCause();
         }
-        return deepest.getMessage();
+        return Objects.requireNonNullElse(deepest.getMessage(), deepest.toString());
     }
 
     @Override

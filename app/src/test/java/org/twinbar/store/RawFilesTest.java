@@ -79,7 +79,7 @@ class RawFilesTest {
 
             @Override
             public int read() throws IOException {
-                if (left-- == 0) {
+                if (left-- <= 0) {
                     throw new IOException("the line went dead");
                 }
                 return 'x';

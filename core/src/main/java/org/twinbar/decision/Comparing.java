@@ -31,6 +31,43 @@ public final class Comparing {
      */
     public static Comparison of(
             Question question, List<Observation> observations, String control, String treated) {
+        return comparing(question, observations, control, treated).comparison();
+    }
+
+    /**
+     * Returns how one group stands to the level of the question.
+     *
+     * @throws QuestionException if the group has no specimen at all, or the question names no level
+     */
+    public static Comparison level(
+            Question question, List<Observation> observations, String group) {
+        requireGroup(observations, group, "group");
+        if (question.effect() != Effect.LEVEL) {
+            throw new QuestionException(
+                    "A group without a control needs a level to be held against.");
+        }
+        Sample sample = Sample.of(group, observations);
+        double step = question.resolution().orElseGet(() -> Step.of(sample.stream()));
+        return new LevelComparing(new Judge(question, step), sample).comparison();
+    }
+
+    /**
+     * Returns the verdict that {@link #of} gives, without all that stands beside it: for whoever
+     * judges thousands of studies.
+     *
+     * @throws QuestionException as {@link #of} does
+     */
+    public static Judgement judge(
+            Question question, List<Observation> observations, String control, String treated) {
+        Comparing comparing = comparing(question, observations, control, treated);
+        Judge.Judged judged = comparing.judged();
+        return new Judgement(
+                judged.found(),
+                comparing.withLeftOut().map(judged.verdict()::weakerOf).orElse(judged.verdict()));
+    }
+
+    private static Comparing comparing(
+            Question question, List<Observation> observations, String control, String treated) {
         requireGroup(observations, control, "control");
         requireGroup(observations, treated, "treated group");
         if (control.equals(treated)) {
@@ -40,12 +77,12 @@ public final class Comparing {
         Sample others = Sample.of(control, observations);
         double step = question.resolution()
                 .orElseGet(() -> Step.of(Stream.of(ours, others).flatMapToDouble(Sample::stream)));
-        return new Comparing(new Judge(question, step), ours, others).comparison();
+        return new Comparing(new Judge(question, step), ours, others);
     }
 
     private Comparison comparison() {
         Question question = judge.question();
-        Judge.Judged judged = judge.judge(treated.counted(), control.counted());
+        Judge.Judged judged = judged();
         Optional<Verdict> withAll = withLeftOut();
         Verdict verdict = withAll.map(judged.verdict()::weakerOf).orElse(judged.verdict());
         Found found = judged.found();
@@ -71,6 +108,10 @@ public final class Comparing {
                 needed,
                 new Views(judge, treated.counted(), control.counted(), judged).standing(verdict),
                 Optional.empty());
+    }
+
+    private Judge.Judged judged() {
+        return judge.judge(treated.counted(), control.counted());
     }
 
     /** Returns the verdict with the specimens that were left out after their values were seen. */

@@ -23,6 +23,10 @@ public record Group(
         Amount high,
         Optional<Tally> tally) {
 
+    Group with(Tally counted) {
+        return new Group(name, n, mean, sd, median, low, high, Optional.of(counted));
+    }
+
     /**
      * How many of a group.
      *

@@ -43,6 +43,14 @@ enum Layout {
         return Math.min(ours.size(), others.size()) > 1 ? SEPARATE : CONFOUNDED;
     }
 
+    /**
+     * Returns whether one group alone lies over several blocks, with specimens that repeat each
+     * other.
+     */
+    static boolean severalBlocks(Sample sample) {
+        return names(sample).size() > 1;
+    }
+
     /** Returns what the blocks are called, such as {@code print run}. */
     static String kind(Sample sample) {
         return first(sample).map(Block::kind).orElse("block");

@@ -69,6 +69,18 @@ final class Limits {
         return findings;
     }
 
+    /** Returns the findings on one group that is held against a level. */
+    static List<Finding> ofOne(Judge judge, Sample specimens, Sample counted) {
+        List<Finding> findings = new ArrayList<>();
+        specimens.observations().forEach(one -> onSpecimen(judge, one).ifPresent(findings::add));
+        units(specimens).ifPresent(findings::add);
+        onScatter(judge, counted, findings);
+        if (counted.values().length == 1) {
+            findings.add(ONE_SPECIMEN.with(counted.group()));
+        }
+        return findings;
+    }
+
     private static Optional<Finding> onSpecimen(Judge judge, Observation one) {
         if (one.leftOut().isPresent()) {
             LeftOut out = one.leftOut().get();

@@ -32,10 +32,11 @@ enum Sentence {
             "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher"
                     + " {estimate} of the time ({interval}, {counts})."),
     LEVEL_FOUND(
-            "{Label}: with 95 % confidence, {share} of such {things} reach {limit} ({counts})."),
+            "{Label}: with {confidence} confidence, {share} of such {things} reach {limit} ({counts})."),
     LEVEL_SHARE_FOUND(
-            "{Label}: {count} of {n} {things} cleared {level}; with 95 % confidence at least"
-                    + " {limit} of such {things} do."),
+            "{Label}: {count} of {n} {things} cleared {level}; with {confidence} confidence at least {limit}"
+                    + " of such {things} do."),
+    LEVEL_ONLY_SEEN("{Label} was {value}, with nothing to say how sure that is."),
     ONLY_SEEN(
             "{Label} was {change} in {treated} than in {control} {things} ({counts}), with nothing to say"
                     + " how sure that is."),
@@ -79,6 +80,15 @@ enum Sentence {
     MORE_SPECIMENS(
             "About {n} specimens per group would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
     NO_NUMBER_SETTLES("{reason}", OPEN, BETTER_SIZE_OPEN),
+
+    // Part against material.
+    ON_BASIS("{Basis}: {change} ({interval})."),
+    SECTION_EXPLAINS("The added section alone explains {expected} ({interval})."),
+    BEYOND_SECTION(
+            "The gain goes beyond it by {interval}: the material does more than its section."),
+    NOTHING_BEYOND_SECTION("Beyond it there are {interval}: no gain of the material is shown."),
+    SHORT_OF_SECTION(
+            "The gain falls short of it by {interval}: the section was added, its strength was not."),
 
     // What limits it.
     ONE_SPECIMEN(

@@ -9,6 +9,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
 
     static final String NO_SCATTER = "the interval rests on no estimate of scatter";
     static final String NO_BOUND = "the data set no bound on this side";
+    static final String NO_TEST = "a limit is held against the level itself";
     static final String NO_SD = "one specimen alone has no scatter";
 
     static String noValue(String group) {

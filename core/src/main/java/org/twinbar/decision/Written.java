@@ -58,6 +58,36 @@ final class Written {
         return Math.min(MOST_DECIMALS, decimals(half / 10));
     }
 
+    /** Returns a ratio as {@code 18 % more} or {@code 3 % less}. */
+    static String change(Amount ratio) {
+        if (!(ratio instanceof Amount.Known known)) {
+            return "not known";
+        }
+        double percent = 100 * (known.value() - 1);
+        return fixed(Math.abs(percent), percentDecimals(percent))
+                + THIN
+                + "%"
+                + (percent < 0 ? " less" : " more");
+    }
+
+    /** Returns two ratios as {@code −4 to +2 %}. */
+    static String changes(Amount low, Amount high) {
+        return changed(low) + " to " + changed(high) + THIN + "%";
+    }
+
+    private static String changed(Amount ratio) {
+        if (!(ratio instanceof Amount.Known known)) {
+            return "no bound";
+        }
+        double percent = 100 * (known.value() - 1);
+        return (percent > 0 ? "+" : "") + fixed(percent, percentDecimals(percent));
+    }
+
+    /** Less than two per cent shows a tenth, so that a bound near nothing keeps its side. */
+    private static int percentDecimals(double percent) {
+        return Math.abs(percent) < 2 ? 1 : 0;
+    }
+
     private static int decimals(double smallestToShow) {
         return smallestToShow > 0 && Double.isFinite(smallestToShow)
                 ? -(int) Math.floor(StrictMath.log10(smallestToShow))

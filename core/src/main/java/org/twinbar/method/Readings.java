@@ -1,7 +1,5 @@
 package org.twinbar.method;
 
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -9,10 +7,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Instrument;
-import org.twinbar.instrument.Kind;
-import org.twinbar.quantity.Unit;
 import org.twinbar.uncertainty.Errors;
-import org.twinbar.uncertainty.Shape;
 import org.twinbar.uncertainty.Source;
 
 /**
@@ -70,7 +65,7 @@ public final class Readings {
      * @throws IllegalStateException where it was not read; ask {@link #has} first
      */
     public double number(Input input) {
-        Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
+        Recorded.Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
         double mean = recorded.number(input).mean();
         return reader.moved(mean + error(own(input)), this);
     }
@@ -87,7 +82,7 @@ public final class Readings {
 
     private Source own(Input input) {
         Recorded.Number number = recorded.number(input);
-        Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
+        Recorded.Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
         String name = number.reach() == Source.Reach.OWN ? named(input) : plain(input);
         return recorded.own(input.name(), () -> number.own(name, reader.instrument()));
     }
@@ -127,7 +122,8 @@ public final class Readings {
         if (values == null) {
             throw new IllegalStateException(channel.name() + " was not recorded");
         }
-        Reader reader = recorded.reader(channel.name(), channel.instrument(), channel.unit());
+        Recorded.Reader reader =
+                recorded.reader(channel.name(), channel.instrument(), channel.unit());
         return new Trace(values, 1 + error(reader.gain()), error(reader.zero()));
     }
 
@@ -138,7 +134,8 @@ public final class Readings {
      *     the error
      */
     public double resolutionAt(Channel channel, String place) {
-        Reader reader = recorded.reader(channel.name(), channel.instrument(), channel.unit());
+        Recorded.Reader reader =
+                recorded.reader(channel.name(), channel.instrument(), channel.unit());
         Source own = recorded.own(
                 channel.name() + " at " + place,
                 () -> reader.instrument().resolutionOf(named(channel) + " at " + place));
@@ -222,7 +219,7 @@ public final class Readings {
     /** Returns the instruments that were asked about and assumed, by their names. */
     public List<Instrument> assumed() {
         return recorded.readers.values().stream()
-                .map(Reader::instrument)
+                .map(Recorded.Reader::instrument)
                 .filter(instrument -> instrument.origin() == Instrument.Origin.ASSUMED)
                 .distinct()
                 .toList();
@@ -239,111 +236,6 @@ public final class Readings {
     /** Begins the readings of one specimen. */
     public static Builder of(String specimen, String group, Bench bench) {
         return new Builder(new Recorded(specimen, group, bench));
-    }
-
-    /** An instrument with the errors that it brings, which every world asks for again. */
-    private record Reader(Instrument instrument, Source gain, Source zero) {
-
-        static Reader of(Instrument instrument) {
-            return new Reader(instrument, instrument.gain(), instrument.zero());
-        }
-
-        double moved(double value, Readings world) {
-            return value * (1 + world.error(gain)) + world.error(zero);
-        }
-    }
-
-    /** What all worlds of one specimen share. */
-    private static final class Recorded {
-        final String specimen;
-        final String group;
-        final Bench bench;
-        static final double EXACTLY_KNOWN = Double.POSITIVE_INFINITY;
-
-        final Map<String, Number> numbers = new HashMap<>();
-        final Map<String, String> words = new HashMap<>();
-        final Map<String, double[]> channels = new HashMap<>();
-        final Map<String, Double> settings = new HashMap<>();
-        final Map<String, Integer> movedMarks = new HashMap<>();
-        final Map<Mark, OptionalInt> foundMarks = new LinkedHashMap<>();
-        final Map<String, Source> sources = new LinkedHashMap<>();
-        final Map<String, Reader> readers = new LinkedHashMap<>();
-        final Map<String, Source> owns = new HashMap<>();
-        final Map<String, Object> kept = new HashMap<>();
-
-        Recorded(String specimen, String group, Bench bench) {
-            this.specimen = specimen;
-            this.group = group;
-            this.bench = bench;
-        }
-
-        Reader reader(String name, Kind kind, Unit unit) {
-            Reader known = readers.get(name);
-            if (known == null) {
-                known = Reader.of(bench.of(name, kind, unit));
-                readers.put(name, known);
-            }
-            return known;
-        }
-
-        Number number(Input input) {
-            Number number = numbers.get(input.name());
-            if (number == null) {
-                throw new IllegalStateException(input.name() + " was not read");
-            }
-            return number;
-        }
-
-        Source own(String name, Supplier<Source> first) {
-            Source known = owns.get(name);
-            if (known == null) {
-                known = first.get();
-                owns.put(name, known);
-            }
-            return known;
-        }
-
-        /** One number; where it is the same for all, its own error is one that all share. */
-        record Number(double[] readings, @Nullable Double ownUncertainty, Source.Reach reach) {
-
-            double mean() {
-                double sum = 0;
-                for (double reading : readings) {
-                    sum += reading;
-                }
-                return sum / readings.length;
-            }
-
-            Source own(String name, Instrument instrument) {
-                if (ownUncertainty != null) {
-                    return source(name + " as given", Shape.NORMAL, ownUncertainty, EXACTLY_KNOWN);
-                }
-                double step = instrument.resolutionUncertainty();
-                double scatter = scatter();
-                double ofMean = scatter / Math.sqrt(readings.length);
-                // Written after METHODS J.1: rounding does not average out.
-                boolean scatterShows = scatter >= Math.sqrt(3) * step || ofMean > step;
-                return scatter > 0 && scatterShows
-                        ? source(name + " scatter", Shape.STUDENT, ofMean, readings.length - 1.0)
-                        : source(name + " resolution", Shape.RECTANGULAR, step, EXACTLY_KNOWN);
-            }
-
-            private Source source(String identity, Shape shape, double u, double freedom) {
-                return new Source(identity, reach, shape, u, freedom);
-            }
-
-            private double scatter() {
-                if (readings.length < 2) {
-                    return 0;
-                }
-                double mean = mean();
-                double sum = 0;
-                for (double reading : readings) {
-                    sum += (reading - mean) * (reading - mean);
-                }
-                return Math.sqrt(sum / (readings.length - 1));
-            }
-        }
     }
 
     /** Collects the readings of one specimen, each in the unit of its description. */
@@ -475,7 +367,7 @@ public final class Readings {
                                     .formatted(mark, recorded.specimen, row, rows - 1));
                 }
             });
-            return new Readings(recorded, Errors.NONE);
+            return new Readings(recorded.asTypedIn(), Errors.NONE);
         }
     }
 }

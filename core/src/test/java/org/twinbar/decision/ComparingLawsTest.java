@@ -96,6 +96,16 @@ class ComparingLawsTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theVerdictAloneIsTheVerdictOfTheWhole(long seed) {
+        for (Question question : List.of(RATIO.withWorth(0.05), DIFFERENCE.withWorth(2))) {
+            Comparison whole = Comparing.of(question, drawn(seed), "plain", "coated");
+            Judgement alone = Comparing.judge(question, drawn(seed), "plain", "coated");
+            assertThat(alone).isEqualTo(new Judgement(whole.found(), whole.verdict()));
+        }
+    }
+
     private static double width(Found found) {
         return found.highest() - found.lowest();
     }

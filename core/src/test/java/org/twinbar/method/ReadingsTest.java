@@ -201,6 +201,17 @@ class ReadingsTest {
     }
 
     @Test
+    void whatABuilderMadeDoesNotChangeWithIt() {
+        Readings.Builder builder = specimen().number(WIDTH, 10);
+        Readings first = builder.build();
+        first.once("noise", Integer.class, () -> 1);
+        Readings second = builder.number(WIDTH, 20).build();
+        assertThat(first.number(WIDTH)).isEqualTo(10);
+        assertThat(second.number(WIDTH)).isEqualTo(20);
+        assertThat(second.once("noise", Integer.class, () -> 2)).isEqualTo(2);
+    }
+
+    @Test
     void onlyTheWorldWithoutErrorsIsAtRest() {
         Readings readings = specimen().build();
         assertThat(readings.atRest()).isTrue();

@@ -1,0 +1,121 @@
+package org.twinbar.decision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.twinbar.finding.Finding;
+import org.twinbar.statistics.Count;
+import org.twinbar.statistics.Share;
+
+/** Holds one group against a level and answers the question. */
+record LevelComparing(Judge judge, Sample group) {
+
+    /** What a look at the readings gave. */
+    private record Looked(Sample sample, Levels.Limit limit, Verdict verdict) {}
+
+    Comparison comparison() {
+        Question question = judge.question();
+        Looked looked = look(group.counted());
+        Optional<Verdict> withAll = seen().isEmpty()
+                ? Optional.empty()
+                : Optional.of(look(group.withSeen()).verdict());
+        Verdict verdict = withAll.map(looked.verdict()::weakerOf).orElse(looked.verdict());
+        List<Finding> findings = new ArrayList<>(Limits.ofOne(judge, group, looked.sample()));
+        Group shown = shown(looked);
+        List<String> reasons = new ArrayList<>(
+                new LevelWording(question, shown, looked.limit().found()).sentences(verdict));
+        withAll.filter(other -> other != looked.verdict())
+                .ifPresent(other -> reasons.add(Sentence.WEAKER.with(
+                        "names",
+                        seen().stream()
+                                .map(Observation::specimen)
+                                .collect(Collectors.joining(", ")),
+                        "with",
+                        other.word(),
+                        "without",
+                        looked.verdict().word())));
+        return new Comparison(
+                question,
+                Optional.empty(),
+                shown,
+                looked.limit().found(),
+                List.of(),
+                Optional.empty(),
+                verdict,
+                reasons,
+                findings,
+                needed(verdict, looked),
+                standing(verdict),
+                Optional.empty());
+    }
+
+    private Looked look(Sample specimens) {
+        Sample sample = Units.named(specimens);
+        if (Layout.severalBlocks(sample)) {
+            sample = Units.byBlock(sample);
+        }
+        Levels.Limit limit = new Levels(judge.question(), judge.step()).of(sample);
+        double low = limit.found().lowest();
+        double high = limit.found().highest();
+        boolean turned = judge.question().expectation() == Expectation.LOWER && !limit.counted();
+        Verdict verdict = turned
+                ? VerdictRule.level(-high, -low, -limit.threshold())
+                : VerdictRule.level(low, high, limit.threshold());
+        return new Looked(sample, limit, verdict);
+    }
+
+    private List<Observation> seen() {
+        return group.observations().stream()
+                .filter(Observation::leftOutAfterSeen)
+                .toList();
+    }
+
+    /**
+     * Returns the group with the tally of those that clear the level, where shares were counted.
+     */
+    private Group shown(Looked looked) {
+        Group plain = Groups.of(looked.sample(), judge.question(), judge.step());
+        Optional<Count> clearing = looked.limit().counted()
+                ? new Levels(judge.question(), judge.step()).clearing(looked.sample())
+                : Optional.empty();
+        return clearing.map(count -> plain.with(new Group.Tally(
+                        "clear the level",
+                        count.yes(),
+                        count.n(),
+                        Share.exact(count, judge.question().confidence()).low(),
+                        Share.exact(count, judge.question().confidence()).high())))
+                .orElse(plain);
+    }
+
+    private Standing standing(Verdict verdict) {
+        List<Standing.View> views = new ArrayList<>();
+        Doubts.doubted(group.counted())
+                .ifPresent(doubted -> views.add(new Standing.View(
+                        "without " + doubted.specimen(),
+                        look(group.counted().without(doubted.specimen())).verdict())));
+        return new Standing(verdict, views);
+    }
+
+    /**
+     * Returns how many specimens would show the stated share if every one of them clears the level:
+     * shareⁿ ≤ error rate. Source: METHODS.md E (29 dry parts for 90 %).
+     */
+    private Needed needed(Verdict verdict, Looked looked) {
+        if (verdict != Verdict.OPEN) {
+            return new Needed.None("Nothing is open.");
+        }
+        boolean all = new Levels(judge.question(), judge.step())
+                .clearing(looked.sample())
+                .filter(count -> count.yes() == count.n())
+                .isPresent();
+        if (!all) {
+            return new Needed.None(
+                    "Not every specimen clears the level, so that no number of them can be promised to settle it.");
+        }
+        double share = judge.question().level().orElseThrow().share();
+        int n = (int) Math.ceil(
+                StrictMath.log(judge.question().errorRate()) / StrictMath.log(share) - 1e-9);
+        return new Needed.Specimens(n, 1, "if every one of them clears the level");
+    }
+}

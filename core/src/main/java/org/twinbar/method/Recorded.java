@@ -1,0 +1,134 @@
+package org.twinbar.method;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.instrument.Bench;
+import org.twinbar.instrument.Instrument;
+import org.twinbar.instrument.Kind;
+import org.twinbar.quantity.Unit;
+import org.twinbar.uncertainty.Shape;
+import org.twinbar.uncertainty.Source;
+
+/**
+ * What all worlds of one specimen share: what was typed in, and what has been found of it since.
+ *
+ * <p>It belongs to one specimen and is used by one thread at a time.
+ */
+final class Recorded {
+    private static final double EXACTLY_KNOWN = Double.POSITIVE_INFINITY;
+
+    final String specimen;
+    final String group;
+    final Bench bench;
+    final Map<String, Number> numbers = new HashMap<>();
+    final Map<String, String> words = new HashMap<>();
+    final Map<String, double[]> channels = new HashMap<>();
+    final Map<String, Double> settings = new HashMap<>();
+    final Map<String, Integer> movedMarks = new HashMap<>();
+    final Map<Mark, OptionalInt> foundMarks = new LinkedHashMap<>();
+    final Map<String, Source> sources = new LinkedHashMap<>();
+    final Map<String, Reader> readers = new LinkedHashMap<>();
+    final Map<String, Source> owns = new HashMap<>();
+    final Map<String, Object> kept = new HashMap<>();
+
+    Recorded(String specimen, String group, Bench bench) {
+        this.specimen = specimen;
+        this.group = group;
+        this.bench = bench;
+    }
+
+    /** Returns what was put in, without what has been found of it since; arrays are shared. */
+    Recorded asTypedIn() {
+        Recorded fresh = new Recorded(specimen, group, bench);
+        fresh.numbers.putAll(numbers);
+        fresh.words.putAll(words);
+        fresh.channels.putAll(channels);
+        fresh.settings.putAll(settings);
+        fresh.movedMarks.putAll(movedMarks);
+        return fresh;
+    }
+
+    Reader reader(String name, Kind kind, Unit unit) {
+        Reader known = readers.get(name);
+        if (known == null) {
+            known = Reader.of(bench.of(name, kind, unit));
+            readers.put(name, known);
+        }
+        return known;
+    }
+
+    Number number(Input input) {
+        Number number = numbers.get(input.name());
+        if (number == null) {
+            throw new IllegalStateException(input.name() + " was not read");
+        }
+        return number;
+    }
+
+    Source own(String name, Supplier<Source> first) {
+        Source known = owns.get(name);
+        if (known == null) {
+            known = first.get();
+            owns.put(name, known);
+        }
+        return known;
+    }
+
+    /** An instrument with the errors that it brings, which every world asks for again. */
+    record Reader(Instrument instrument, Source gain, Source zero) {
+
+        static Reader of(Instrument instrument) {
+            return new Reader(instrument, instrument.gain(), instrument.zero());
+        }
+
+        double moved(double value, Readings world) {
+            return value * (1 + world.error(gain)) + world.error(zero);
+        }
+    }
+
+    /** One number; where it is the same for all, its own error is one that all share. */
+    record Number(double[] readings, @Nullable Double ownUncertainty, Source.Reach reach) {
+
+        double mean() {
+            double sum = 0;
+            for (double reading : readings) {
+                sum += reading;
+            }
+            return sum / readings.length;
+        }
+
+        Source own(String name, Instrument instrument) {
+            if (ownUncertainty != null) {
+                return source(name + " as given", Shape.NORMAL, ownUncertainty, EXACTLY_KNOWN);
+            }
+            double step = instrument.resolutionUncertainty();
+            double scatter = scatter();
+            double ofMean = scatter / Math.sqrt(readings.length);
+            // Written after METHODS J.1: rounding does not average out.
+            boolean scatterShows = scatter >= Math.sqrt(3) * step || ofMean > step;
+            return scatter > 0 && scatterShows
+                    ? source(name + " scatter", Shape.STUDENT, ofMean, readings.length - 1.0)
+                    : source(name + " resolution", Shape.RECTANGULAR, step, EXACTLY_KNOWN);
+        }
+
+        private Source source(String identity, Shape shape, double u, double freedom) {
+            return new Source(identity, reach, shape, u, freedom);
+        }
+
+        private double scatter() {
+            if (readings.length < 2) {
+                return 0;
+            }
+            double mean = mean();
+            double sum = 0;
+            for (double reading : readings) {
+                sum += (reading - mean) * (reading - mean);
+            }
+            return Math.sqrt(sum / (readings.length - 1));
+        }
+    }
+}
