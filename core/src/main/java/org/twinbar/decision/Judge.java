@@ -50,7 +50,8 @@ record Judge(Question question, double step) {
                 treated.values().length + control.values().length > 0
                         ? new Means(question, 0)
                         : new Shares(question);
-            case RATE, RANK, LEVEL ->
+            case RANK -> new Ranks(question);
+            case RATE, LEVEL ->
                 throw new QuestionException("An effect of kind '%s' cannot be compared here."
                         .formatted(question.effect().word()));
         };

@@ -29,8 +29,8 @@ enum Sentence {
     RATE_FOUND(
             "{Label}: it came {change} to {treated} as to {control} {things} ({interval}, {counts})."),
     RANK_FOUND(
-            "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher"
-                    + " {estimate} of the time ({interval}, {counts})."),
+            "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher in"
+                    + " {estimate} of cases ({interval}, {counts})."),
     LEVEL_FOUND(
             "{Label}: with {confidence} confidence, {share} of such {things} reach {limit} ({counts})."),
     LEVEL_SHARE_FOUND(

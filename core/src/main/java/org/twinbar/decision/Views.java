@@ -1,12 +1,17 @@
 package org.twinbar.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.LogRatio;
+import org.twinbar.statistics.MannWhitney;
 
 /** The other ways of looking at the same readings, each with the verdict that it gives. */
 record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
+
+    /** Beyond it the count of all choices of ranks takes longer than its say is worth. */
+    private static final int MOST_FOR_PAIRS = 60;
 
     Standing standing(Verdict given) {
         List<Standing.View> views = new ArrayList<>();
@@ -15,6 +20,7 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
         if (judge.question().effect() == Effect.RATIO) {
             onLogarithms(views);
         }
+        byPairs(views);
         return new Standing(given, views);
     }
 
@@ -47,6 +53,42 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
                     LogRatio.ofGeometricMeans(ours, others, judge.question().confidence());
             views.add(view("on logarithms", logs.low(), logs.high()));
         }
+    }
+
+    /**
+     * Reads the exact interval of the middle of all pairs, which one odd specimen moves little; a
+     * ratio by way of logarithms. With too few specimens for one it has no say.
+     */
+    private void byPairs(List<Standing.View> views) {
+        boolean ratio = judge.question().effect() == Effect.RATIO;
+        boolean means = ratio || judge.question().effect() == Effect.DIFFERENCE;
+        double[] ours = judged.treated().values();
+        double[] others = judged.control().values();
+        if (!means
+                || judged.layout() == Layout.CROSSED
+                || Math.min(ours.length, others.length) < 2
+                || ours.length + others.length > MOST_FOR_PAIRS) {
+            return;
+        }
+        if (ratio
+                && !(Math.min(
+                                judged.treated().summary().min(),
+                                judged.control().summary().min())
+                        > 0)) {
+            return;
+        }
+        MannWhitney.shift(
+                        ratio ? logarithms(ours) : ours,
+                        ratio ? logarithms(others) : others,
+                        judge.question().confidence())
+                .ifPresent(shift -> views.add(view(
+                        "by the middle of all pairs",
+                        ratio ? StrictMath.exp(shift.low()) : shift.low(),
+                        ratio ? StrictMath.exp(shift.high()) : shift.high())));
+    }
+
+    private static double[] logarithms(double[] values) {
+        return Arrays.stream(values).map(StrictMath::log).toArray();
     }
 
     private Standing.View view(String words, double low, double high) {

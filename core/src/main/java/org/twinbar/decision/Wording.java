@@ -41,8 +41,11 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
         if (!found.estimate().isKnown()) {
             return Sentence.NOTHING_SEEN.with("label", question.subject().label());
         }
-        if (question.effect() == Effect.SHARE) {
+        if (question.effect() == Effect.SHARE && treated.tally().isPresent()) {
             return shares();
+        }
+        if (question.effect() == Effect.RANK) {
+            return ranks();
         }
         Sentence pattern = found.low().isKnown() || found.high().isKnown()
                 ? Sentence.RATIO_FOUND
@@ -60,6 +63,32 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
                 question.subject().things(),
                 "interval",
                 interval(),
+                "counts",
+                counts());
+    }
+
+    private String ranks() {
+        double chance = found.estimate().orElse(question.none());
+        String interval = found.low().isKnown()
+                ? Written.percent(found.level())
+                        + " interval "
+                        + Written.fixed(100 * found.lowest(), 0)
+                        + " to "
+                        + Written.fixed(100 * found.highest(), 0)
+                        + Written.THIN
+                        + "%"
+                : "without an interval";
+        return Sentence.RANK_FOUND.with(
+                "label",
+                question.subject().label(),
+                "treated",
+                treated.name(),
+                "control",
+                controlName(),
+                "estimate",
+                Written.fixed(100 * chance, 0) + Written.THIN + "%",
+                "interval",
+                interval,
                 "counts",
                 counts());
     }

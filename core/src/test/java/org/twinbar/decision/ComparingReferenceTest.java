@@ -76,4 +76,12 @@ class ComparingReferenceTest {
             checks.row("grubbs-" + n).expects(Doubts.critical(n));
         }
     }
+
+    @Test
+    void agreesWithHolm() {
+        List<Double> adjusted = Claims.holm(List.of(0.03, 0.01, 0.04, 0.02));
+        for (int i = 0; i < 4; i++) {
+            checks.row("holm-" + i).expects(adjusted.get(i));
+        }
+    }
 }

@@ -323,4 +323,47 @@ class ComparingTest {
                 .contains("Leak-free: 5 of 5 coated cups against 0 of 5 plain ones");
         assertThat(comparison.reasons()).anyMatch(reason -> reason.contains("up to 52\u2009%"));
     }
+
+    @Test
+    void comparesByRankWhatHasOrderAlone() {
+        Subject gloss = new Subject("gloss as judged", Unit.ONE, "cups");
+        Question question = Question.of(gloss, Effect.RANK, Expectation.HIGHER);
+        Comparison comparison = compare(
+                question,
+                Specimens.of("plain", new double[] {1, 2, 2, 1, 3, 2}, "coated", new double[] {
+                    4, 5, 3, 4, 5, 4
+                }));
+        assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+        assertThat(comparison.headline())
+                .startsWith(
+                        "Gloss as judged: of a coated and a plain one taken at random, the coated one is the"
+                                + " higher in 99\u2009% of cases");
+        Comparison few = compare(
+                question,
+                Specimens.of("plain", new double[] {1, 2, 3}, "coated", new double[] {4, 5, 6}));
+        assertThat(few.verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(few.found().low().orElse(1)).isLessThanOrEqualTo(0.5);
+    }
+
+    @Test
+    void keepsEachClaimsOwnErrorRateAndShowsAllTogether() {
+        Comparison sure = compare(STRONGER, setW());
+        Comparison open = compare(
+                STRONGER,
+                Specimens.of("plain", Specimens.W_PLAIN, "coated", new double[] {42, 44, 43, 45}));
+        List<Claims.Together> together = Claims.together(List.of(sure, open));
+        assertThat(together.get(0).together()).isTrue();
+        assertThat(together.get(0).p().orElse(1)).isEqualTo(2 * sure.found().p().orElse(1));
+        assertThat(together.get(1).together()).isFalse();
+    }
+
+    @Test
+    void saysInHowManyWaysOfLookingItStands() {
+        Standing standing = compare(STRONGER.withWorth(0.05), setW()).standing();
+        assertThat(standing.views())
+                .extracting(Standing.View::words)
+                .contains("on logarithms", "by the middle of all pairs");
+        assertThat(standing.holding()).isEqualTo(standing.views().size());
+        assertThat(standing.falling()).isEmpty();
+    }
 }
