@@ -8,6 +8,7 @@ import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.Side;
 
 /** What a person should know about a bent bar, beside what any record of force may show. */
 final class BendFindings {
@@ -67,6 +68,7 @@ final class BendFindings {
         if (!readings.atRest()) {
             return;
         }
+        Side.findings(readings, out);
         Optional<Bending> bar = Flexure.bar(readings);
         if (bar.isPresent()) {
             double ratio = bar.get().spanMm() / bar.get().thicknessMm();

@@ -16,6 +16,7 @@ import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Words;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.Side;
 
 /** What the flexure test asks for, sets, marks and yields. */
 final class BendForm {
@@ -150,6 +151,10 @@ final class BendForm {
                 Ask.optional(
                         "What was the section before treatment?",
                         List.of(WIDTH_BEFORE, THICKNESS_BEFORE)),
+                Ask.optional(
+                        "How high are the ridges under the caliper?",
+                        List.of(Side.RIDGES, Side.RIDGES_BEFORE),
+                        List.of(Side.RIDGES)),
                 Ask.optional("What does the specimen weigh?", List.of(MASS)));
     }
 

@@ -11,6 +11,7 @@ import org.twinbar.method.TestMethod;
 import org.twinbar.method.Trace;
 import org.twinbar.method.Yield;
 import org.twinbar.method.curve.CurveFindings;
+import org.twinbar.method.section.Side;
 
 /** A bar on two supports, in the manner of ISO 178 and ASTM D790. */
 public final class Flexure implements TestMethod {
@@ -60,20 +61,21 @@ public final class Flexure implements TestMethod {
 
     /** Returns the bar as it was bent; empty where span or section are not known. */
     static Optional<Bending> bar(Readings readings) {
-        return bar(readings, BendForm.WIDTH, BendForm.THICKNESS);
+        return bar(readings, BendForm.WIDTH, BendForm.THICKNESS, Side.RIDGES);
     }
 
     /** Returns the bar as it was before treatment; empty where that is not known. */
     static Optional<Bending> barBefore(Readings readings) {
-        return bar(readings, BendForm.WIDTH_BEFORE, BendForm.THICKNESS_BEFORE);
+        return bar(readings, BendForm.WIDTH_BEFORE, BendForm.THICKNESS_BEFORE, Side.RIDGES_BEFORE);
     }
 
-    private static Optional<Bending> bar(Readings readings, Input width, Input thickness) {
+    private static Optional<Bending> bar(
+            Readings readings, Input width, Input thickness, Input ridges) {
         return readings.has(BendForm.SPAN) && readings.has(width) && readings.has(thickness)
                 ? Optional.of(new Bending(
                         readings.number(BendForm.SPAN),
-                        readings.number(width),
-                        readings.number(thickness)))
+                        Side.of(readings, width, ridges),
+                        Side.of(readings, thickness, ridges)))
                 : Optional.empty();
     }
 

@@ -9,6 +9,7 @@ import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.LoadCurve;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.Side;
 
 /** What a person should know about a pull, beside what any record of force may show. */
 final class PullFindings {
@@ -60,6 +61,7 @@ final class PullFindings {
     private PullFindings() {}
 
     static void ofBreak(Readings readings, Outcome.Builder out) {
+        Side.findings(readings, out);
         if (readings.atRest() && !Bound.ofBreak(readings).reason().isEmpty()) {
             out.found(BREAK_OUTSIDE_GAUGE.with(readings.word(PullForm.BROKE_AT)));
         }

@@ -17,6 +17,7 @@ import org.twinbar.method.Setting;
 import org.twinbar.method.Words;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.Side;
 import org.twinbar.quantity.Unit;
 
 /** What the tensile test asks for, sets, marks and yields. */
@@ -176,6 +177,10 @@ final class PullForm {
                         List.of(WIDTH_BEFORE, THICKNESS_BEFORE),
                         List.of(DIAMETER_BEFORE),
                         List.of(AREA_BEFORE)),
+                Ask.optional(
+                        "How high are the ridges under the caliper?",
+                        List.of(Side.RIDGES, Side.RIDGES_BEFORE),
+                        List.of(Side.RIDGES)),
                 Ask.optional("What does the specimen weigh?", List.of(MASS)));
     }
 

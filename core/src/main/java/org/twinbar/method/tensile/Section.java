@@ -4,25 +4,27 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.twinbar.method.Input;
 import org.twinbar.method.Readings;
+import org.twinbar.method.section.Side;
 
 /** The ways in which a section may be known: two sides, a diameter, or its area. */
-record Section(Input width, Input thickness, Input diameter, Input area) {
+record Section(Input width, Input thickness, Input diameter, Input area, Input ridges) {
 
-    static final Section PULLED =
-            new Section(PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA);
+    static final Section PULLED = new Section(
+            PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA, Side.RIDGES);
     static final Section BEFORE = new Section(
             PullForm.WIDTH_BEFORE,
             PullForm.THICKNESS_BEFORE,
             PullForm.DIAMETER_BEFORE,
-            PullForm.AREA_BEFORE);
+            PullForm.AREA_BEFORE,
+            Side.RIDGES_BEFORE);
 
     /** Returns the area (mm²) in the readings' world; empty where it can't be known. */
     OptionalDouble areaOf(Readings readings) {
         double found;
         if (readings.has(width) && readings.has(thickness)) {
-            found = readings.number(width) * readings.number(thickness);
+            found = side(readings, width) * side(readings, thickness);
         } else if (readings.has(diameter)) {
-            double across = readings.number(diameter);
+            double across = side(readings, diameter);
             found = Math.PI / 4 * across * across;
         } else if (readings.has(area)) {
             found = readings.number(area);
@@ -30,6 +32,10 @@ record Section(Input width, Input thickness, Input diameter, Input area) {
             return OptionalDouble.empty();
         }
         return found > 0 ? OptionalDouble.of(found) : OptionalDouble.empty();
+    }
+
+    private double side(Readings readings, Input measured) {
+        return Side.of(readings, measured, ridges);
     }
 
     /** Returns why the area can't be known, in words. */

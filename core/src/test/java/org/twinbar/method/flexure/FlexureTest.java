@@ -10,6 +10,7 @@ import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
+import org.twinbar.method.section.Side;
 
 class FlexureTest {
 
@@ -119,6 +120,19 @@ class FlexureTest {
         assertThat(Bent.value(result, BendForm.MODULUS)).isCloseTo(2609.2, within(0.05));
         assertThat(Bent.value(result, BendForm.FORCE_PER_MASS))
                 .isEqualTo(Bent.value(result, BendForm.PEAK_FORCE_OUT) / 4);
+    }
+
+    @Test
+    void ridgesUnderTheCaliperEnterSquared() {
+        Result result =
+                Bent.bend(Bent.bar().number(Side.RIDGES, 0.1).number(BendForm.PEAK_FORCE, 80));
+        assertThat(Bent.value(result, BendForm.STRENGTH))
+                .isCloseTo(new Bending(64, 9.95, 3.95).stress(80), within(1e-9));
+        double off = 0.1 / Math.sqrt(12);
+        assertThat(result.budgets().get(BendForm.STRENGTH).u()
+                        / Bent.value(result, BendForm.STRENGTH))
+                .isCloseTo(off / 9.95 + 2 * off / 3.95, within(1e-4));
+        assertThat(Bent.found(result, "caliper-on-ridges")).isTrue();
     }
 
     @Test

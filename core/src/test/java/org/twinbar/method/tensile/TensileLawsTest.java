@@ -14,6 +14,7 @@ import org.twinbar.instrument.Bench;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
+import org.twinbar.method.section.Side;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.uncertainty.Budget;
 
@@ -188,5 +189,22 @@ class TensileLawsTest {
 
     private static double relative(Result result, String identity) {
         return shift(result, PullForm.STRENGTH, identity) / Pulled.value(result, PullForm.STRENGTH);
+    }
+
+    /** Rule 4's other half: what one group has alone neither cancels nor averages out. */
+    @Test
+    void ridgesUnderTheCaliperMoveTheRidgedGroupAlone() {
+        Result ridged = Pulled.pull(
+                Pulled.bar(10, 4).number(Side.RIDGES, 0.1).number(PullForm.PEAK_FORCE, 1200));
+        Result smooth = Pulled.pull(
+                Pulled.bar(10, 4).number(Side.RIDGES, 0).number(PullForm.PEAK_FORCE, 1200));
+        assertThat(Pulled.value(ridged, PullForm.STRENGTH))
+                .isCloseTo(1200 / (9.95 * 3.95), within(1e-9));
+        assertThat(shift(smooth, PullForm.STRENGTH, "caliper on ridges")).isZero();
+        double off = 0.1 / Math.sqrt(12);
+        assertThat(relative(ridged, "caliper on ridges"))
+                .isCloseTo(off / 9.95 + off / 3.95, within(1e-5));
+        assertThat(Pulled.found(ridged, "caliper-on-ridges")).isTrue();
+        assertThat(Pulled.found(smooth, "caliper-on-ridges")).isFalse();
     }
 }
