@@ -43,9 +43,12 @@ final class BendForm {
             List.of("middle", OUTSIDE));
     static final String BY_CROSSHEAD = "crosshead";
     static final Words DEFLECTION_BY = new Words(
-            "deflection_by", "What the deflection was read from", List.of("gauge", BY_CROSSHEAD));
+                    "deflection_by",
+                    "What the deflection was read from",
+                    List.of("gauge", BY_CROSSHEAD))
+            .apart();
     static final Words TENSION_FACE =
-            new Words("tension_face", "Which face was in tension", List.of());
+            new Words("tension_face", "Which face was in tension", List.of()).apart();
 
     static final Channel FORCE = Channel.of("force", "Force", "N", Kind.LOAD_CELL);
     static final Channel DEFLECTION =

@@ -84,14 +84,13 @@ final class ImpactForm {
 
     static final String NOTCH_BEFORE = "before";
     static final Words NOTCH_MADE = new Words(
-            "notch_made",
-            "When the notch was made, seen from the treatment",
-            List.of(NOTCH_BEFORE, "after", "none"));
+                    "notch_made",
+                    "Time of the notch, before or after treatment",
+                    List.of(NOTCH_BEFORE, "after", "none"))
+            .apart();
     static final String NOT_BROKEN = "N";
-    static final Words BREAK_TYPE = new Words(
-            "break_type",
-            "How it broke: C complete, H hinge, P partial, N not at all",
-            List.of("C", "H", "P", NOT_BROKEN));
+    static final Words BREAK_TYPE =
+            new Words("break_type", "Type of break", List.of("C", "H", "P", NOT_BROKEN)).apart();
 
     static final String CHARPY = "charpy";
     static final String IZOD = "izod";
@@ -158,7 +157,9 @@ final class ImpactForm {
                         List.of(FREE_RISE_HEIGHT),
                         List.of(FRICTION)),
                 Ask.required("What section broke?", List.of(THICKNESS, WIDTH)),
-                Ask.optional("How did it break?", List.of(BREAK_TYPE)),
+                Ask.optional(
+                        "How did it break: complete (C), hinge (H), partial (P), not at all (N)?",
+                        List.of(BREAK_TYPE)),
                 Ask.optional("When was the notch made?", List.of(NOTCH_MADE)),
                 Ask.optional(
                         "What was the section before treatment?",

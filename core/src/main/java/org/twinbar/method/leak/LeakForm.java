@@ -48,7 +48,7 @@ final class LeakForm {
             .within(Limits.ZERO_OR_MORE);
     static final Input WALL =
             Input.of("wall", "Thickness of the wall", "mm", Kind.CALIPER).plausibly(0.2, 20);
-    static final Words LIQUID = new Words("liquid", "Which liquid it held", List.of());
+    static final Words LIQUID = new Words("liquid", "Which liquid it held", List.of()).apart();
 
     static final Property LEAK_FREE =
             Property.of("leak_free", "Dry for the time of the claim", "", Scale.YES_NO);
