@@ -1,8 +1,9 @@
 package org.twinbar.statistics;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
-/** Guards of arguments; each is written so that NaN fails it. */
+/** Guards of arguments, each written so that NaN fails it, and how their messages write a share. */
 final class Arguments {
 
     private Arguments() {}
@@ -68,6 +69,11 @@ final class Arguments {
             }
         }
         return values;
+    }
+
+    /** A share as people read it: 0.95 is 95 %. */
+    static String perCent(double share) {
+        return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + " %";
     }
 
     static IllegalArgumentException refused(String format, String name, double value) {

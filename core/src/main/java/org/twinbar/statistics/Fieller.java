@@ -1,6 +1,5 @@
 package org.twinbar.statistics;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 
@@ -123,9 +122,9 @@ public final class Fieller {
     private static String reason(double level, double mean, double half) {
         return String.format(
                 Locale.ROOT,
-                "The control's mean of %.4g is uncertain by ±%.4g at %s %%, so that no ratio to it has a finite interval.",
+                "The control's mean of %.4g is uncertain by ±%.4g at %s, so that no ratio to it has a finite interval.",
                 mean,
                 half,
-                BigDecimal.valueOf(level * 100).stripTrailingZeros().toPlainString());
+                Arguments.perCent(level));
     }
 }
