@@ -13,6 +13,9 @@ final class Groups {
 
     static Group of(Sample sample, Question question, double step) {
         double[] values = sample.values();
+        if (question.effect() == Effect.RATE) {
+            return timed(sample, question);
+        }
         if (question.effect() == Effect.SHARE || values.length == 0) {
             return counted(sample, question);
         }
@@ -36,6 +39,27 @@ final class Groups {
                 tally(sample, question));
     }
 
+    /**
+     * A mean of times would take tests that ended first for events; how many it happened to is
+     * shown.
+     */
+    private static Group timed(Sample sample, Question question) {
+        int events = 0;
+        int n = 0;
+        for (Observation one : sample.observations()) {
+            boolean told = !(one.observed() instanceof Observed.Unknown)
+                    && !(one.observed() instanceof Observed.YesNo);
+            n += told ? 1 : 0;
+            events += told && !(one.observed() instanceof Observed.AtLeast) ? 1 : 0;
+        }
+        Amount none =
+                Amount.none(n == 0 ? Wording.noValue(sample.group()) : Wording.TIMES_HAVE_NO_MEAN);
+        Optional<Group.Tally> happened = n == 0
+                ? Optional.empty()
+                : Optional.of(tally("happened", new Count(events, n), question));
+        return new Group(sample.group(), n, none, none, none, none, none, happened);
+    }
+
     private static Group counted(Sample sample, Question question) {
         int n = sample.answers();
         Amount none = Amount.none(
@@ -47,9 +71,11 @@ final class Groups {
         if (sample.answers() == 0) {
             return Optional.empty();
         }
-        Count count = Shares.count(sample);
+        return Optional.of(tally("yes", Shares.count(sample), question));
+    }
+
+    private static Group.Tally tally(String what, Count count, Question question) {
         Estimate share = Share.exact(count, question.confidence());
-        return Optional.of(
-                new Group.Tally("yes", count.yes(), count.n(), share.low(), share.high()));
+        return new Group.Tally(what, count.yes(), count.n(), share.low(), share.high());
     }
 }

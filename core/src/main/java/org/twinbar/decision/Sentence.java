@@ -19,15 +19,14 @@ enum Sentence {
     // What was found.
     RATIO_FOUND(
             "{Label} was {change} in {treated} than in {control} {things} ({interval}, {counts})."),
-    RATIO_ALIKE(
-            "{Label} was the same in {treated} as in {control} {things} ({interval}, {counts})."),
     SHARE_FOUND(
             "{Label}: {yesTreated} of {nTreated} {treated} {things} against {yesControl} of {nControl}"
                     + " {control} ones ({change}, {interval})."),
     SHARE_LIMIT(
             "With {n} {treated} {things}, up to {share} of such {things} could still {be} {label}."),
     RATE_FOUND(
-            "{Label}: it came {change} to {treated} as to {control} {things} ({interval}, {counts})."),
+            "{Label}: it came {change} to {treated} than to {control} {things} ({interval}; {counts})."),
+    RATE_ALONE("{Label}: it came to {treated} {things} alone ({interval}; {counts})."),
     RANK_FOUND(
             "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher in"
                     + " {estimate} of cases ({interval}, {counts})."),

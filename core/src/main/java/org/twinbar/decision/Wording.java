@@ -10,6 +10,8 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
     static final String NO_SCATTER = "the interval rests on no estimate of scatter";
     static final String NO_BOUND = "the data set no bound on this side";
     static final String NO_TEST = "a limit is held against the level itself";
+    static final String TIMES_HAVE_NO_MEAN =
+            "tests may have ended first, so that the times have no mean";
     static final String NO_SD = "one specimen alone has no scatter";
 
     static String noValue(String group) {
@@ -38,6 +40,10 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
     }
 
     private String whatWasFound() {
+        boolean bounded = found.low().isKnown() || found.high().isKnown();
+        if (question.effect() == Effect.RATE && bounded) {
+            return rates();
+        }
         if (!found.estimate().isKnown()) {
             return Sentence.NOTHING_SEEN.with("label", question.subject().label());
         }
@@ -65,6 +71,41 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
                 interval(),
                 "counts",
                 counts());
+    }
+
+    private String rates() {
+        Group.Tally ours = treated.tally().orElseThrow();
+        Group.Tally others = control.flatMap(Group::tally).orElseThrow();
+        String counts = "it came to %d of %d and %d of %d"
+                .formatted(ours.count(), ours.n(), others.count(), others.n());
+        if (!found.estimate().isKnown()) {
+            return Sentence.RATE_ALONE.with(
+                    "label",
+                    question.subject().label(),
+                    "treated",
+                    treated.name(),
+                    "things",
+                    question.subject().things(),
+                    "interval",
+                    interval(),
+                    "counts",
+                    counts);
+        }
+        return Sentence.RATE_FOUND.with(
+                "label",
+                question.subject().label(),
+                "change",
+                scale().change(found.estimate().orElse(question.none())),
+                "treated",
+                treated.name(),
+                "control",
+                controlName(),
+                "things",
+                question.subject().things(),
+                "interval",
+                interval(),
+                "counts",
+                counts);
     }
 
     private String ranks() {
@@ -122,6 +163,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
     /** Returns what a share of none or all leaves possible, where the treated have one. */
     private Optional<String> shareLimit() {
         return treated.tally()
+                .filter(tally -> question.effect() == Effect.SHARE)
                 .filter(tally -> tally.count() == 0 || tally.count() == tally.n())
                 .map(tally -> {
                     boolean all = tally.count() == tally.n();
