@@ -54,8 +54,8 @@ final class Arguments {
 
     static int requireAtLeast(int value, int least, String name) {
         if (value < least) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "The %s must be at least %d, not %d.", name, least, value));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "The %s must be at least %d, not %d.", name, least, value));
         }
         return value;
     }
@@ -65,7 +65,11 @@ final class Arguments {
         for (int i = 0; i < values.length; i++) {
             if (!Double.isFinite(values[i])) {
                 throw new IllegalArgumentException(String.format(
-                        Locale.ROOT, "Number %d of the %s must be finite, not %s.", i + 1, name, values[i]));
+                        Locale.ROOT,
+                        "Number %d of the %s must be finite, not %s.",
+                        i + 1,
+                        name,
+                        values[i]));
             }
         }
         return values;
@@ -73,7 +77,8 @@ final class Arguments {
 
     /** A share as people read it: 0.95 is 95 %. */
     static String perCent(double share) {
-        return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + " %";
+        return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString()
+                + " %";
     }
 
     static IllegalArgumentException refused(String format, String name, double value) {

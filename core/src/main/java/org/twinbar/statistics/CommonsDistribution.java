@@ -37,7 +37,8 @@ final class CommonsDistribution implements Distribution {
             }
             double excess = p < 0.5 ? below(x) - p : (1 - p) - above(x);
             double next = x - excess / density;
-            if (!(next > distribution.getSupportLowerBound() && next < distribution.getSupportUpperBound())) {
+            if (!(next > distribution.getSupportLowerBound()
+                    && next < distribution.getSupportUpperBound())) {
                 break;
             }
             boolean close = Math.abs(next - x) <= CLOSE_ENOUGH * Math.abs(next);

@@ -12,7 +12,8 @@ public record Count(int yes, int n) {
     public Count {
         Arguments.requireAtLeast(n, 1, "number of specimens");
         if (yes < 0 || yes > n) {
-            throw new IllegalArgumentException("The number of yes must lie from 0 to " + n + ", not be " + yes + ".");
+            throw new IllegalArgumentException(
+                    "The number of yes must lie from 0 to " + n + ", not be " + yes + ".");
         }
     }
 

@@ -7,7 +7,8 @@ public interface Distribution {
     double below(double x);
 
     /**
-     * The probability of a value above {@code x}, 1 − {@link #below}, with its digits kept where it is tiny.
+     * The probability of a value above {@code x}, 1 − {@link #below}, with its digits kept where it
+     * is tiny.
      */
     double above(double x);
 

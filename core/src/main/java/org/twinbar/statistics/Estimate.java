@@ -13,12 +13,17 @@ import java.util.function.DoubleUnaryOperator;
  * @param n number of specimens behind it
  * @param method how it was calculated, in the words of a report
  */
-public record Estimate(double value, double low, double high, double level, double df, int n, String method) {
+public record Estimate(
+        double value, double low, double high, double level, double df, int n, String method) {
 
-    /** @throws IllegalArgumentException unless low ≤ high, 0 < level < 1, df > 0, n ≥ 0, and value is a number */
+    /**
+     * @throws IllegalArgumentException unless low ≤ high, 0 < level < 1, df > 0, n ≥ 0, and value
+     *     is a number
+     */
     public Estimate {
         if (!(low <= high)) {
-            throw new IllegalArgumentException("The lower end " + low + " lies above the upper end " + high + ".");
+            throw new IllegalArgumentException(
+                    "The lower end " + low + " lies above the upper end " + high + ".");
         }
         if (Double.isNaN(value)) {
             throw new IllegalArgumentException("The estimate must be a number.");

@@ -6,13 +6,14 @@ import java.util.Locale;
 /**
  * The ratio of two means, treated over control.
  *
- * <p>The interval holds every ratio ρ at which x̄_T − ρ·x̄_C is not told from zero: (x̄_T − ρx̄_C)² ≤ t²·v(ρ), with
- * v(ρ) = v_T + ρ²v_C + Σ(Δ_T − ρΔ_C)² and t the two-sided point of Student's t. In ρ this is Aρ² − 2Bρ + C ≤ 0 with
- * A = x̄_C² − t²(v_C + ΣΔ_C²), B = x̄_T·x̄_C − t²ΣΔ_TΔ_C, C = x̄_T² − t²(v_T + ΣΔ_T²). The degrees of freedom of t are
- * Satterthwaite's at the estimated ratio, the same for every ρ. For A ≤ 0 (g ≥ 1) no finite interval exists.
+ * <p>The interval holds every ratio ρ at which x̄_T − ρ·x̄_C is not told from zero: (x̄_T − ρx̄_C)²
+ * ≤ t²·v(ρ), with v(ρ) = v_T + ρ²v_C + Σ(Δ_T − ρΔ_C)² and t the two-sided point of Student's t. In
+ * ρ this is Aρ² − 2Bρ + C ≤ 0 with A = x̄_C² − t²(v_C + ΣΔ_C²), B = x̄_T·x̄_C − t²ΣΔ_TΔ_C, C =
+ * x̄_T² − t²(v_T + ΣΔ_T²). The degrees of freedom of t are Satterthwaite's at the estimated ratio,
+ * the same for every ρ. For A ≤ 0 (g ≥ 1) no finite interval exists.
  *
- * <p>Sources: E. C. Fieller, Some problems in interval estimation (1954), doi:10.1111/j.2517-6161.1954.tb00159.x;
- * METHODS.md I.2 (degrees of freedom), J.5 (shared errors).
+ * <p>Sources: E. C. Fieller, Some problems in interval estimation (1954),
+ * doi:10.1111/j.2517-6161.1954.tb00159.x; METHODS.md I.2 (degrees of freedom), J.5 (shared errors).
  */
 public final class Fieller {
 
@@ -25,18 +26,19 @@ public final class Fieller {
      * The ratio with its two-sided interval, each group with its own spread.
      *
      * @param level of the interval, 0.95 say
-     * @throws IllegalArgumentException unless both means are above zero and 0 < level < 1: the ratio of other means says
-     *     nothing
+     * @throws IllegalArgumentException unless both means are above zero and 0 < level < 1: the
+     *     ratio of other means says nothing
      */
     public static RatioInterval ratio(TwoMeans means, double level) {
         return interval(means, means.df(ratio(means)), level, UNEQUAL);
     }
 
     /**
-     * The ratio of two groups that are held to have one common spread, n_T + n_C − 2 degrees of freedom.
+     * The ratio of two groups that are held to have one common spread, n_T + n_C − 2 degrees of
+     * freedom.
      *
-     * @throws IllegalArgumentException under the conditions of {@link #ratio(TwoMeans, double)}, or if a group has
-     *     fewer than 2 values
+     * @throws IllegalArgumentException under the conditions of {@link #ratio(TwoMeans, double)}, or
+     *     if a group has fewer than 2 values
      */
     public static RatioInterval pooled(double[] treated, double[] control, double level) {
         Summary t = Summary.of(Arguments.requireFinite(treated, 2, "treated values"));
@@ -51,9 +53,9 @@ public final class Fieller {
     }
 
     /**
-     * How surprising the means are if the ratio is {@code none}, on both sides: t = (x̄_T − ρx̄_C)/√v(ρ), with the
-     * degrees of freedom of the interval, so that p is below 1 − level exactly where the interval leaves {@code none}
-     * out.
+     * How surprising the means are if the ratio is {@code none}, on both sides: t = (x̄_T −
+     * ρx̄_C)/√v(ρ), with the degrees of freedom of the interval, so that p is below 1 − level
+     * exactly where the interval leaves {@code none} out.
      *
      * @throws IllegalArgumentException unless both means are above zero and none is finite
      */
@@ -90,7 +92,8 @@ public final class Fieller {
         double ratio = meanT / meanC;
         // b² − ac, by way of the ratio so that two nearly equal products are not subtracted.
         double spread = varianceT - 2 * ratio * covariance + ratio * ratio * varianceC;
-        double core = spread * meanC * meanC - t * t * (varianceT * varianceC - covariance * covariance);
+        double core =
+                spread * meanC * meanC - t * t * (varianceT * varianceC - covariance * covariance);
         double root = t * Math.sqrt(Math.max(0, core));
         if (a > 0) {
             Estimate estimate = new Estimate(
@@ -104,7 +107,14 @@ public final class Fieller {
             return new RatioInterval.Finite(estimate, g);
         }
         return new RatioInterval.Unbounded(
-                ratio, ends(a, b, c, core, root), level, df, means.n(), method, g, reason(level, meanC, t * Math.sqrt(varianceC)));
+                ratio,
+                ends(a, b, c, core, root),
+                level,
+                df,
+                means.n(),
+                method,
+                g,
+                reason(level, meanC, t * Math.sqrt(varianceC)));
     }
 
     private static List<Double> ends(double a, double b, double c, double core, double root) {

@@ -3,8 +3,9 @@ package org.twinbar.statistics;
 /**
  * Fisher's exact test of two shares.
  *
- * <p>Given all four margins of the table, the number of "yes" among the treated is hypergeometric if the treatment does
- * nothing. Source: R. A. Fisher, Statistical methods for research workers (1934), section 21.02; METHODS.md E.
+ * <p>Given all four margins of the table, the number of "yes" among the treated is hypergeometric
+ * if the treatment does nothing. Source: R. A. Fisher, Statistical methods for research workers
+ * (1934), section 21.02; METHODS.md E.
  */
 public final class FisherExact {
 
@@ -52,8 +53,9 @@ public final class FisherExact {
     }
 
     /**
-     * The probabilities of all tables with these margins over that of the most probable one, by the ratio of each to the
-     * one before; from the middle outwards, so that large tables neither overflow nor vanish as a whole.
+     * The probabilities of all tables with these margins over that of the most probable one, by the
+     * ratio of each to the one before; from the middle outwards, so that large tables neither
+     * overflow nor vanish as a whole.
      */
     private static double[] weights(Count treated, Count control) {
         int yes = treated.yes() + control.yes();
@@ -67,7 +69,8 @@ public final class FisherExact {
             weights[k + 1 - fewest] = weights[k - fewest] * ratio(k, yes, treated.n(), control.n());
         }
         for (int k = middle; k > fewest; k--) {
-            weights[k - 1 - fewest] = weights[k - fewest] / ratio(k - 1, yes, treated.n(), control.n());
+            weights[k - 1 - fewest] =
+                    weights[k - fewest] / ratio(k - 1, yes, treated.n(), control.n());
         }
         return weights;
     }

@@ -5,21 +5,25 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * How much more often it happens to the treated, at any moment, than to the control: below 1 where the treatment helps.
+ * How much more often it happens to the treated, at any moment, than to the control: below 1 where
+ * the treatment helps.
  *
- * <p>The interval holds every ratio e^β at which the score of Cox's partial likelihood, ties by Efron, is within z of
- * zero: U(β)²/I(β) ≤ z². The score needs no maximum, so that it also answers where one group had no event: the interval
- * then has one end, and 0 or ∞ in place of the other. The normal point z is an approximation that gets better with the
- * number of events, not of specimens.
+ * <p>The interval holds every ratio e^β at which the score of Cox's partial likelihood, ties by
+ * Efron, is within z of zero: U(β)²/I(β) ≤ z². The score needs no maximum, so that it also answers
+ * where one group had no event: the interval then has one end, and 0 or ∞ in place of the other.
+ * The normal point z is an approximation that gets better with the number of events, not of
+ * specimens.
  *
- * <p>Where times are known only to lie between two looks, their order within is anyone's. The lower end is then that of
- * the order which favours the treated most (theirs late, the control's early), the upper end that of the opposite order,
- * and the estimate that of the middles: as wide as what was not seen deserves, instead of pretending to exact times.
- * Likelihood methods for such data (a shared baseline between looks) give shorter intervals, but lean on many specimens
- * where we have a few.
+ * <p>Where times are known only to lie between two looks, their order within is anyone's. The lower
+ * end is then that of the order which favours the treated most (theirs late, the control's early),
+ * the upper end that of the opposite order, and the estimate that of the middles: as wide as what
+ * was not seen deserves, instead of pretending to exact times. Likelihood methods for such data (a
+ * shared baseline between looks) give shorter intervals, but lean on many specimens where we have a
+ * few.
  *
- * <p>Sources: D. R. Cox, Regression models and life-tables (1972); B. Efron, The efficiency of Cox's likelihood function
- * for censored data (1977), doi:10.1080/01621459.1977.10480613; METHODS.md E.
+ * <p>Sources: D. R. Cox, Regression models and life-tables (1972); B. Efron, The efficiency of
+ * Cox's likelihood function for censored data (1977), doi:10.1080/01621459.1977.10480613;
+ * METHODS.md E.
  */
 public sealed interface HazardRatio {
 
@@ -32,14 +36,17 @@ public sealed interface HazardRatio {
         BOTH,
         /** An upper end alone: it happened to no treated specimen while a control was at risk. */
         UPPER,
-        /** A lower end alone: it happened to no control specimen while a treated one was at risk. */
+        /**
+         * A lower end alone: it happened to no control specimen while a treated one was at risk.
+         */
         LOWER
     }
 
     /**
      * An interval.
      *
-     * @param estimate the ratio; 0 with lower end 0, or ∞ with upper end ∞, where only the other end is set
+     * @param estimate the ratio; 0 with lower end 0, or ∞ with upper end ∞, where only the other
+     *     end is set
      * @param ends which ends the data set
      * @param test the score at a ratio of 1, squared over its variance, with one degree of freedom
      */
@@ -67,29 +74,46 @@ public sealed interface HazardRatio {
             return PartialLikelihood.of(treated, control).invert(level, n);
         }
         return widest(
-                PartialLikelihood.of(each(treated, Look.MIDDLE), each(control, Look.MIDDLE)).invert(level, n),
-                PartialLikelihood.of(each(treated, Look.LAST), each(control, Look.FIRST)).invert(level, n),
-                PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST)).invert(level, n));
+                PartialLikelihood.of(each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
+                        .invert(level, n),
+                PartialLikelihood.of(each(treated, Look.LAST), each(control, Look.FIRST))
+                        .invert(level, n),
+                PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
+                        .invert(level, n));
     }
 
     private static HazardRatio widest(HazardRatio middle, HazardRatio best, HazardRatio worst) {
-        if (!(middle instanceof Known m) || !(best instanceof Known b) || !(worst instanceof Known w)) {
-            return new Unknown("Between the looks at which something was found changed, the order of the specimens is "
-                    + "unknown, and some orders say nothing of the hazard ratio.");
+        if (!(middle instanceof Known m)
+                || !(best instanceof Known b)
+                || !(worst instanceof Known w)) {
+            return new Unknown(
+                    "Between the looks at which something was found changed, the order of the specimens is "
+                            + "unknown, and some orders say nothing of the hazard ratio.");
         }
         double low = Math.min(m.estimate().low(), b.estimate().low());
         double high = Math.max(m.estimate().high(), w.estimate().high());
         if (low == 0 && high == Double.POSITIVE_INFINITY) {
-            return new Unknown("Between the looks at which something was found changed, the order of the specimens is "
-                    + "unknown, and depending on it the hazard ratio may be anything.");
+            return new Unknown(
+                    "Between the looks at which something was found changed, the order of the specimens is "
+                            + "unknown, and depending on it the hazard ratio may be anything.");
         }
         Estimate estimate = new Estimate(
-                m.estimate().value(), low, high, m.estimate().level(), m.estimate().df(), m.estimate().n(), BETWEEN);
-        Ends ends = low == 0 ? Ends.UPPER : high == Double.POSITIVE_INFINITY ? Ends.LOWER : Ends.BOTH;
+                m.estimate().value(),
+                low,
+                high,
+                m.estimate().level(),
+                m.estimate().df(),
+                m.estimate().n(),
+                BETWEEN);
+        Ends ends =
+                low == 0 ? Ends.UPPER : high == Double.POSITIVE_INFINITY ? Ends.LOWER : Ends.BOTH;
         return new Known(estimate, ends, weakest(m, b, w));
     }
 
-    /** Where one order speaks for the treated and another against, some order between shows nothing at all. */
+    /**
+     * Where one order speaks for the treated and another against, some order between shows nothing
+     * at all.
+     */
     private static Significance weakest(Known middle, Known best, Known worst) {
         if (best.estimate().value() < 1 && worst.estimate().value() > 1) {
             return new Significance(0, 1, 1, BETWEEN + ", two-sided");
@@ -97,7 +121,8 @@ public sealed interface HazardRatio {
         Significance weakest = Stream.of(middle.test(), best.test(), worst.test())
                 .max(Comparator.comparingDouble(Significance::p))
                 .orElseThrow();
-        return new Significance(weakest.statistic(), weakest.df(), weakest.p(), BETWEEN + ", two-sided");
+        return new Significance(
+                weakest.statistic(), weakest.df(), weakest.p(), BETWEEN + ", two-sided");
     }
 
     private static List<Lifetime> each(List<Lifetime> lives, Look look) {

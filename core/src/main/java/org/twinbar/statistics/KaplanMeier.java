@@ -8,8 +8,9 @@ import java.util.OptionalDouble;
 /**
  * The share of specimens that it has not happened to yet, over time, where some tests ended first.
  *
- * <p>Ŝ(t) = Π(1 − dᵢ/nᵢ); Greenwood's variance Ŝ²·Σdᵢ/(nᵢ(nᵢ − dᵢ)); pointwise limits from ln(−ln Ŝ), which stay within 0
- * and 1. Where the curve is 1 or 0 these have no width, and the exact binomial limit of those at risk is taken instead.
+ * <p>Ŝ(t) = Π(1 − dᵢ/nᵢ); Greenwood's variance Ŝ²·Σdᵢ/(nᵢ(nᵢ − dᵢ)); pointwise limits from ln(−ln
+ * Ŝ), which stay within 0 and 1. Where the curve is 1 or 0 these have no width, and the exact
+ * binomial limit of those at risk is taken instead.
  *
  * <p>Sources: E. L. Kaplan, P. Meier, Nonparametric estimation from incomplete observations (1958),
  * doi:10.1080/01621459.1958.10501452; METHODS.md E.
@@ -31,12 +32,21 @@ public final class KaplanMeier {
      * @param high upper pointwise limit
      */
     public record Step(
-            double time, int atRisk, int events, double survival, double standardError, double low, double high) {}
+            double time,
+            int atRisk,
+            int events,
+            double survival,
+            double standardError,
+            double low,
+            double high) {}
 
     /** The time by which it has happened to half. */
     public sealed interface Median {}
 
-    /** @param estimate the first time at which half or less are left; its upper end is ∞ where that was not reached */
+    /**
+     * @param estimate the first time at which half or less are left; its upper end is ∞ where that
+     *     was not reached
+     */
     public record Reached(Estimate estimate) implements Median {}
 
     /**
@@ -65,8 +75,8 @@ public final class KaplanMeier {
      * The curve of one group.
      *
      * @param level of its pointwise limits, 0.95 say
-     * @throws IllegalArgumentException if the group is empty, or a time is known only to lie between two looks ({@link
-     *     Turnbull} takes those), or unless 0 < level < 1
+     * @throws IllegalArgumentException if the group is empty, or a time is known only to lie
+     *     between two looks ({@link Turnbull} takes those), or unless 0 < level < 1
      */
     public static KaplanMeier of(List<Lifetime> lives, double level) {
         Arguments.requireAtLeast(lives.size(), 1, "number of specimens");
@@ -80,7 +90,8 @@ public final class KaplanMeier {
             survival = left == 0 ? 0 : survival * left / row.atRisk();
             if (left == 0) {
                 double exact = Share.exact(new Count(0, row.atRisk()), level).high();
-                steps.add(new Step(row.time(), row.atRisk(), row.events(), 0, 0, 0, Math.min(high, exact)));
+                steps.add(new Step(
+                        row.time(), row.atRisk(), row.events(), 0, 0, 0, Math.min(high, exact)));
                 break;
             }
             greenwood += row.events() / ((double) row.atRisk() * left);
@@ -88,7 +99,13 @@ public final class KaplanMeier {
             high = StrictMath.pow(survival, factor);
             double low = StrictMath.pow(survival, 1 / factor);
             steps.add(new Step(
-                    row.time(), row.atRisk(), row.events(), survival, survival * Math.sqrt(greenwood), low, high));
+                    row.time(),
+                    row.atRisk(),
+                    row.events(),
+                    survival,
+                    survival * Math.sqrt(greenwood),
+                    low,
+                    high));
         }
         double followedTo = lives.stream()
                 .mapToDouble(life -> life.isCensored() ? life.after() : life.until())
@@ -103,8 +120,8 @@ public final class KaplanMeier {
     }
 
     /**
-     * The share left at a time, with pointwise limits; empty past the end of the last test, where the data say nothing
-     * (unless none is left).
+     * The share left at a time, with pointwise limits; empty past the end of the last test, where
+     * the data say nothing (unless none is left).
      *
      * @throws IllegalArgumentException unless time ≥ 0 and finite
      */
@@ -121,8 +138,16 @@ public final class KaplanMeier {
         }
         return Optional.of(
                 last == null
-                        ? estimate(1, Share.exact(new Count(n, n), level).low(), 1, "Kaplan–Meier, exact limit")
-                        : estimate(last.survival(), last.low(), last.high(), "Kaplan–Meier, limits by ln(−ln S)"));
+                        ? estimate(
+                                1,
+                                Share.exact(new Count(n, n), level).low(),
+                                1,
+                                "Kaplan–Meier, exact limit")
+                        : estimate(
+                                last.survival(),
+                                last.low(),
+                                last.high(),
+                                "Kaplan–Meier, limits by ln(−ln S)"));
     }
 
     /** The median time, or that it was not reached. */
@@ -133,24 +158,29 @@ public final class KaplanMeier {
             return new NotReached(followedTo, low);
         }
         double high = firstTimeAtHalf(Curve.HIGH).orElse(Double.POSITIVE_INFINITY);
-        return new Reached(
-                estimate(middle.getAsDouble(), low.orElse(middle.getAsDouble()), high, "Kaplan–Meier, median"));
+        return new Reached(estimate(
+                middle.getAsDouble(),
+                low.orElse(middle.getAsDouble()),
+                high,
+                "Kaplan–Meier, median"));
     }
 
     /**
      * The mean time up to a limit, ∫₀^τ Ŝ dt.
      *
-     * <p>Variance Σ(∫ from tᵢ to τ of Ŝ)²·dᵢ/(nᵢ(nᵢ − dᵢ)), normal limits cut at 0 and τ. Without any event before τ it
-     * is τ, and its lower limit τ times the exact lower limit of the share left.
+     * <p>Variance Σ(∫ from tᵢ to τ of Ŝ)²·dᵢ/(nᵢ(nᵢ − dᵢ)), normal limits cut at 0 and τ. Without
+     * any event before τ it is τ, and its lower limit τ times the exact lower limit of the share
+     * left.
      *
      * @param limit τ
      * @throws IllegalArgumentException unless 0 < τ, and τ is not past the end of the last test
      */
     public Estimate restrictedMean(double limit) {
         Arguments.requirePositive(limit, "limit of time");
-        if (limit > followedTo && (steps.isEmpty() || steps.get(steps.size() - 1).survival() > 0)) {
-            throw new IllegalArgumentException(
-                    "The limit of time, " + limit + ", lies past the end of the last test, " + followedTo + ".");
+        if (limit > followedTo
+                && (steps.isEmpty() || steps.get(steps.size() - 1).survival() > 0)) {
+            throw new IllegalArgumentException("The limit of time, " + limit
+                    + ", lies past the end of the last test, " + followedTo + ".");
         }
         List<Step> used = steps.stream().filter(step -> step.time() < limit).toList();
         if (used.isEmpty()) {
@@ -164,25 +194,33 @@ public final class KaplanMeier {
             double end = i + 1 < used.size() ? used.get(i + 1).time() : limit;
             after += step.survival() * (end - step.time());
             int left = step.atRisk() - step.events();
-            variance += left == 0 ? 0 : after * after * step.events() / ((double) step.atRisk() * left);
+            variance +=
+                    left == 0 ? 0 : after * after * step.events() / ((double) step.atRisk() * left);
         }
         double mean = used.get(0).time() + after;
         double half = z * Math.sqrt(variance);
-        return estimate(mean, Math.max(0, mean - half), Math.min(limit, mean + half), "restricted mean, Greenwood");
+        return estimate(
+                mean,
+                Math.max(0, mean - half),
+                Math.min(limit, mean + half),
+                "restricted mean, Greenwood");
     }
 
     /**
      * How much longer the treated lasted on average up to a limit.
      *
-     * <p>The limits combine those of the two means, d − √((m_T − l_T)² + (u_C − m_C)²) and likewise above: the normal
-     * interval where both have one, and still of some width where a group had no event.
+     * <p>The limits combine those of the two means, d − √((m_T − l_T)² + (u_C − m_C)²) and likewise
+     * above: the normal interval where both have one, and still of some width where a group had no
+     * event.
      *
-     * @throws IllegalArgumentException under the conditions of {@link #restrictedMean}, or if the levels differ
+     * @throws IllegalArgumentException under the conditions of {@link #restrictedMean}, or if the
+     *     levels differ
      */
-    public static Estimate restrictedMeanDifference(KaplanMeier treated, KaplanMeier control, double limit) {
+    public static Estimate restrictedMeanDifference(
+            KaplanMeier treated, KaplanMeier control, double limit) {
         if (treated.level != control.level) {
-            throw new IllegalArgumentException(
-                    "The two curves have different levels, " + treated.level + " and " + control.level + ".");
+            throw new IllegalArgumentException("The two curves have different levels, "
+                    + treated.level + " and " + control.level + ".");
         }
         Estimate t = treated.restrictedMean(limit);
         Estimate c = control.restrictedMean(limit);

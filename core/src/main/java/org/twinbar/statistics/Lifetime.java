@@ -3,8 +3,9 @@ package org.twinbar.statistics;
 /**
  * When something happened to one specimen, as far as it was seen: after one time and by another.
  *
- * <p>Both are the same where the moment was seen. Between two looks the first is the last look that found it whole, the
- * second the first that found it changed. Where the test ended first, the second is ∞.
+ * <p>Both are the same where the moment was seen. Between two looks the first is the last look that
+ * found it whole, the second the first that found it changed. Where the test ended first, the
+ * second is ∞.
  *
  * @param after time after which it happened
  * @param until time by which it had happened; ∞ where it had not when the test ended
@@ -15,8 +16,8 @@ public record Lifetime(double after, double until) {
     public Lifetime {
         Arguments.requireNotNegative(after, "time");
         if (!(until >= after)) {
-            throw new IllegalArgumentException(
-                    "The time by which it happened, " + until + ", lies before the time after which, " + after + ".");
+            throw new IllegalArgumentException("The time by which it happened, " + until
+                    + ", lies before the time after which, " + after + ".");
         }
     }
 

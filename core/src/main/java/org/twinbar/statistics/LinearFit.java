@@ -3,15 +3,18 @@ package org.twinbar.statistics;
 /**
  * A linear model fitted by least squares, y = Σ βⱼ·xⱼ + error, with errors of one spread.
  *
- * <p>By Householder's orthogonal triangles on columns of unit length, and one refinement with residuals that carry
- * rounding; NIST's sets Norris, Longley and Wampler1 come out to nine digits and more. Sources: G. H. Golub, Numerical
- * methods for solving linear least squares problems (1965); N. R. Draper, H. Smith, Applied regression analysis (1998).
+ * <p>By Householder's orthogonal triangles on columns of unit length, and one refinement with
+ * residuals that carry rounding; NIST's sets Norris, Longley and Wampler1 come out to nine digits
+ * and more. Sources: G. H. Golub, Numerical methods for solving linear least squares problems
+ * (1965); N. R. Draper, H. Smith, Applied regression analysis (1998).
  */
 public final class LinearFit {
 
     private static final int REFINEMENTS = 2;
 
-    /** A column that the others explain to this share of its length has no digits of its own left. */
+    /**
+     * A column that the others explain to this share of its length has no digits of its own left.
+     */
     private static final double DEPENDENT = 1e-13;
 
     private final double[] coefficients;
@@ -38,8 +41,8 @@ public final class LinearFit {
      *
      * @param rows one row of x per observation; a column of ones where there is an intercept
      * @param y observations
-     * @throws IllegalArgumentException if there are no more observations than columns, rows differ in length, a number
-     *     isn't finite, or a column depends on the others
+     * @throws IllegalArgumentException if there are no more observations than columns, rows differ
+     *     in length, a number isn't finite, or a column depends on the others
      */
     public static LinearFit of(double[][] rows, double[] y) {
         Arguments.requireFinite(y, 2, "observations");
@@ -50,8 +53,9 @@ public final class LinearFit {
         int columns = rows[0].length;
         Arguments.requireAtLeast(columns, 1, "number of columns");
         if (y.length <= columns) {
-            throw new IllegalArgumentException("A model of " + columns + " coefficients needs more than " + columns
-                    + " observations, not " + y.length + ".");
+            throw new IllegalArgumentException(
+                    "A model of " + columns + " coefficients needs more than " + columns
+                            + " observations, not " + y.length + ".");
         }
         for (double[] row : rows) {
             if (row.length != columns) {
@@ -77,7 +81,11 @@ public final class LinearFit {
             total.addProduct(y[i] - mean, y[i] - mean);
         }
         return new LinearFit(
-                coefficients, triangle.inverseOfSquares(), residual.value(), total.value(), y.length);
+                coefficients,
+                triangle.inverseOfSquares(),
+                residual.value(),
+                total.value(),
+                y.length);
     }
 
     private static double[] residuals(double[][] rows, double[] y, double[] coefficients) {
@@ -126,7 +134,10 @@ public final class LinearFit {
         return residualSumOfSquares / df();
     }
 
-    /** R² about the mean, 1 − Σ residual²/Σ(y − ȳ)²: for models with an intercept; 1 where y does not vary at all. */
+    /**
+     * R² about the mean, 1 − Σ residual²/Σ(y − ȳ)²: for models with an intercept; 1 where y does
+     * not vary at all.
+     */
     public double determination() {
         return totalSumOfSquares > 0 ? 1 - residualSumOfSquares / totalSumOfSquares : 1;
     }
@@ -138,13 +149,17 @@ public final class LinearFit {
 
     /** The mean of y at x, with its two-sided interval. */
     public Estimate mean(double[] x, double level) {
-        return interval(at(x), Math.sqrt(residualVariance() * leverage(x)), level, "least squares, mean");
+        return interval(
+                at(x), Math.sqrt(residualVariance() * leverage(x)), level, "least squares, mean");
     }
 
     /** One further observation at x, with the interval that it falls in. */
     public Estimate prediction(double[] x, double level) {
         return interval(
-                at(x), Math.sqrt(residualVariance() * (1 + leverage(x))), level, "least squares, one observation");
+                at(x),
+                Math.sqrt(residualVariance() * (1 + leverage(x))),
+                level,
+                "least squares, one observation");
     }
 
     private double at(double[] x) {

@@ -12,8 +12,9 @@ public final class LogRatio {
     /**
      * The ratio of the means, its interval from the linearised logarithm.
      *
-     * <p>exp(ln r ± t·√(a + b + Σ(Δ_T/x̄_T − Δ_C/x̄_C)²)), a = v_T/x̄_T², b = v_C/x̄_C², with Satterthwaite's degrees of
-     * freedom. Good where each mean is uncertain by less than a tenth of itself.
+     * <p>exp(ln r ± t·√(a + b + Σ(Δ_T/x̄_T − Δ_C/x̄_C)²)), a = v_T/x̄_T², b = v_C/x̄_C², with
+     * Satterthwaite's degrees of freedom. Good where each mean is uncertain by less than a tenth of
+     * itself.
      *
      * @throws IllegalArgumentException unless both means are above zero and 0 < level < 1
      */
@@ -35,11 +36,11 @@ public final class LogRatio {
     /**
      * The ratio of the geometric means: Welch's interval on logarithms.
      *
-     * <p>Exact in its shape for log-normal scatter, where a mean is no good summary (coefficients of variation above
-     * 20 %).
+     * <p>Exact in its shape for log-normal scatter, where a mean is no good summary (coefficients
+     * of variation above 20 %).
      *
-     * @throws IllegalArgumentException if a group has fewer than 2 values or one that isn't above zero and finite, or
-     *     unless 0 < level < 1
+     * @throws IllegalArgumentException if a group has fewer than 2 values or one that isn't above
+     *     zero and finite, or unless 0 < level < 1
      */
     public static Estimate ofGeometricMeans(double[] treated, double[] control, double level) {
         for (double[] group : new double[][] {treated, control}) {
@@ -49,7 +50,8 @@ public final class LogRatio {
         }
         TwoMeans means = TwoMeans.of(
                 Summary.of(treated).logarithms(), Summary.of(control).logarithms());
-        return back(Welch.difference(means, level), "Welch on logarithms, ratio of geometric means");
+        return back(
+                Welch.difference(means, level), "Welch on logarithms, ratio of geometric means");
     }
 
     private static MeanEstimate logarithm(MeanEstimate mean) {
@@ -60,6 +62,12 @@ public final class LogRatio {
     private static Estimate back(Estimate logarithm, String method) {
         Estimate ratio = logarithm.through(StrictMath::exp);
         return new Estimate(
-                ratio.value(), ratio.low(), ratio.high(), ratio.level(), ratio.df(), ratio.n(), method);
+                ratio.value(),
+                ratio.low(),
+                ratio.high(),
+                ratio.level(),
+                ratio.df(),
+                ratio.n(),
+                method);
     }
 }

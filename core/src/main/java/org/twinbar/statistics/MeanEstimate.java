@@ -12,7 +12,10 @@ public record MeanEstimate(double mean, double variance, double df, int n) {
 
     private static final double ROOT_OF_THREE = Math.sqrt(3);
 
-    /** @throws IllegalArgumentException unless mean is finite, variance ≥ 0 and finite, df > 0, n ≥ 1 */
+    /**
+     * @throws IllegalArgumentException unless mean is finite, variance ≥ 0 and finite, df > 0, n ≥
+     *     1
+     */
     public MeanEstimate {
         Arguments.requireFinite(mean, "mean");
         Arguments.requireNotNegative(variance, "variance of the mean");
@@ -35,10 +38,11 @@ public record MeanEstimate(double mean, double variance, double df, int n) {
     /**
      * The same mean, its scatter not believed below what the readings can resolve.
      *
-     * <p>Rounding does not average out: where s &lt; √3·u the variance of the mean is max(s²/n, u²), s² = n · variance.
-     * Degrees of freedom stay. Source: METHODS.md J.1, by simulation there.
+     * <p>Rounding does not average out: where s &lt; √3·u the variance of the mean is max(s²/n,
+     * u²), s² = n · variance. Degrees of freedom stay. Source: METHODS.md J.1, by simulation there.
      *
-     * @param u standard uncertainty of one result from resolution, in the unit of the mean (d/√12 for a step d)
+     * @param u standard uncertainty of one result from resolution, in the unit of the mean (d/√12
+     *     for a step d)
      * @throws IllegalArgumentException unless u ≥ 0 and finite
      */
     public MeanEstimate withResolution(double u) {

@@ -2,14 +2,13 @@ package org.twinbar.statistics;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/**
- * The standard normal distribution.
- */
+/** The standard normal distribution. */
 public record Normal() implements Distribution {
 
     private static final double ROOT_OF_TWO_PI = Math.sqrt(2 * Math.PI);
 
-    private static final CommonsDistribution LIBRARY = new CommonsDistribution(NormalDistribution.of(0, 1));
+    private static final CommonsDistribution LIBRARY =
+            new CommonsDistribution(NormalDistribution.of(0, 1));
 
     /** The one standard normal distribution. */
     public static final Normal STANDARD = new Normal();

@@ -1,6 +1,8 @@
 package org.twinbar.statistics;
 
-/** A matrix of tall columns as an orthogonal matrix times a triangle, by Householder's reflections. */
+/**
+ * A matrix of tall columns as an orthogonal matrix times a triangle, by Householder's reflections.
+ */
 final class OrthogonalTriangle {
 
     private final double[][] reflected;
@@ -16,7 +18,8 @@ final class OrthogonalTriangle {
     /**
      * The decomposition, after each column was brought to unit length.
      *
-     * @param dependent share of its length below which what the other columns leave of a column is nothing
+     * @param dependent share of its length below which what the other columns leave of a column is
+     *     nothing
      * @throws IllegalArgumentException if a column is zero or depends on those before it
      */
     static OrthogonalTriangle of(double[][] rows, double dependent) {
@@ -37,8 +40,8 @@ final class OrthogonalTriangle {
         for (int j = 0; j < columns; j++) {
             double left = Math.sqrt(product(a[j], a[j], j));
             if (!(left > dependent)) {
-                throw new IllegalArgumentException(
-                        "Column " + (j + 1) + " of the model depends on the others, so that its coefficient is open.");
+                throw new IllegalArgumentException("Column " + (j + 1)
+                        + " of the model depends on the others, so that its coefficient is open.");
             }
             diagonal[j] = a[j][j] > 0 ? -left : left;
             a[j][j] -= diagonal[j];

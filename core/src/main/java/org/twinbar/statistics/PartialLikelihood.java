@@ -28,8 +28,9 @@ final class PartialLikelihood {
 
     HazardRatio invert(double level, int n) {
         if (!(information(0) > 0)) {
-            return new HazardRatio.Unknown("At no moment did it happen to a specimen while others of both groups were "
-                    + "at risk, so that nothing is known of the hazard ratio.");
+            return new HazardRatio.Unknown(
+                    "At no moment did it happen to a specimen while others of both groups were "
+                            + "at risk, so that nothing is known of the hazard ratio.");
         }
         int events = rows.stream().mapToInt(RiskTable.Row::events).sum();
         int control = rows.stream().mapToInt(RiskTable.Row::eventsControl).sum();
@@ -39,7 +40,8 @@ final class PartialLikelihood {
         double middle = events == 0 || control == 0
                 ? (events == 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY)
                 : Roots.increasing(beta -> -score(beta), 0, 0.5);
-        Estimate estimate = new Estimate(middle, low, high, level, Double.POSITIVE_INFINITY, n, METHOD)
+        Estimate estimate = new Estimate(
+                        middle, low, high, level, Double.POSITIVE_INFINITY, n, METHOD)
                 .through(StrictMath::exp);
         double statistic = standardized(0) * standardized(0);
         HazardRatio.Ends ends = events == 0
@@ -48,7 +50,8 @@ final class PartialLikelihood {
         return new HazardRatio.Known(
                 estimate,
                 ends,
-                new Significance(statistic, 1, new ChiSquared(1).above(statistic), METHOD + ", two-sided"));
+                new Significance(
+                        statistic, 1, new ChiSquared(1).above(statistic), METHOD + ", two-sided"));
     }
 
     /** The outermost crossing, should the standardised score cross more than once. */
@@ -114,7 +117,9 @@ final class PartialLikelihood {
         return control / (control + treatedLeft(row, tie));
     }
 
-    /** Efron: of those that fell at one moment, each has left the risk set in the mean by its turn. */
+    /**
+     * Efron: of those that fell at one moment, each has left the risk set in the mean by its turn.
+     */
     private static double treatedLeft(RiskTable.Row row, int tie) {
         return row.atRisk() - (double) tie / row.allEvents() * row.events();
     }

@@ -15,8 +15,9 @@ public sealed interface PlannedEffect {
     double perRootSpecimen();
 
     /**
-     * The effect, on the side of the expected one, whose {@link #perRootSpecimen} is this; empty where none is: a ratio
-     * cannot be told from the worth by more than one over the coefficient of variation.
+     * The effect, on the side of the expected one, whose {@link #perRootSpecimen} is this; empty
+     * where none is: a ratio cannot be told from the worth by more than one over the coefficient of
+     * variation.
      */
     OptionalDouble effectOf(double perRootSpecimen);
 
@@ -31,7 +32,9 @@ public sealed interface PlannedEffect {
      */
     record Difference(double expected, double worth, double scatter) implements PlannedEffect {
 
-        /** @throws IllegalArgumentException unless all are finite, expected ≠ worth, and scatter > 0 */
+        /**
+         * @throws IllegalArgumentException unless all are finite, expected ≠ worth, and scatter > 0
+         */
         public Difference {
             Arguments.requirePositive(scatter, "scatter");
             requireApart(expected, worth);
@@ -44,8 +47,8 @@ public sealed interface PlannedEffect {
 
         @Override
         public OptionalDouble effectOf(double perRootSpecimen) {
-            return OptionalDouble.of(
-                    worth + Math.signum(expected - worth) * perRootSpecimen * scatter * Math.sqrt(2));
+            return OptionalDouble.of(worth
+                    + Math.signum(expected - worth) * perRootSpecimen * scatter * Math.sqrt(2));
         }
     }
 
@@ -58,9 +61,13 @@ public sealed interface PlannedEffect {
      * @param worth ratio worth having m, 1 where any gain will do
      * @param coefficientOfVariation standard deviation of one specimen over the mean, in each group
      */
-    record Ratio(double expected, double worth, double coefficientOfVariation) implements PlannedEffect {
+    record Ratio(double expected, double worth, double coefficientOfVariation)
+            implements PlannedEffect {
 
-        /** @throws IllegalArgumentException unless all are above zero and finite, and expected ≠ worth */
+        /**
+         * @throws IllegalArgumentException unless all are above zero and finite, and expected ≠
+         *     worth
+         */
         public Ratio {
             Arguments.requirePositive(expected, "expected ratio");
             Arguments.requirePositive(worth, "ratio worth having");
@@ -92,8 +99,8 @@ public sealed interface PlannedEffect {
         Arguments.requireFinite(expected, "expected effect");
         Arguments.requireFinite(worth, "effect worth having");
         if (expected == worth) {
-            throw new IllegalArgumentException("The expected effect is the one worth having, " + worth
-                    + ": no number of specimens tells them apart.");
+            throw new IllegalArgumentException("The expected effect is the one worth having, "
+                    + worth + ": no number of specimens tells them apart.");
         }
     }
 }

@@ -5,17 +5,20 @@ import java.util.OptionalDouble;
 /**
  * The chance that a comparison of two equal groups finds an effect.
  *
- * <p>P(T′ &gt; t), T′ noncentral t with 2n − 2 degrees of freedom and noncentrality √n · {@link
- * PlannedEffect#perRootSpecimen}, t the 1 − α point of Student's t. Only the side of the expected effect counts: a study
- * that finds the opposite has not found it. n need not be whole. Exact for normal scatter that is the same in both
- * groups.
+ * <p>P(T′ &gt; t), T′ noncentral t with 2n − 2 degrees of freedom and noncentrality √n ·
+ * {@link PlannedEffect#perRootSpecimen}, t the 1 − α point of Student's t. Only the side of the
+ * expected effect counts: a study that finds the opposite has not found it. n need not be whole.
+ * Exact for normal scatter that is the same in both groups.
  *
- * <p>Sources: COMMANDS.md "size"; METHODS.md I.4; J. Cohen, Statistical power analysis for the behavioral sciences
- * (1988), chapter 2.
+ * <p>Sources: COMMANDS.md "size"; METHODS.md I.4; J. Cohen, Statistical power analysis for the
+ * behavioral sciences (1988), chapter 2.
  */
 public final class Power {
 
-    /** Two specimens estimate a scatter with one degree of freedom: too few for a verdict to hold its error rate. */
+    /**
+     * Two specimens estimate a scatter with one degree of freedom: too few for a verdict to hold
+     * its error rate.
+     */
     public static final int FEWEST_PER_GROUP = 3;
 
     /** Below two specimens per group nothing is left to estimate the scatter from. */
@@ -29,12 +32,14 @@ public final class Power {
      * The power with n specimens per group.
      *
      * @param perGroup n, not necessarily whole, at least 2
-     * @param alphaOneSided error rate on the side of the effect; 0.025 where the verdict reads a 95 % interval
+     * @param alphaOneSided error rate on the side of the effect; 0.025 where the verdict reads a 95
+     *     % interval
      * @throws IllegalArgumentException unless 2 ≤ n ≤ 10⁸ and 0 < α < 1
      */
     public static double of(PlannedEffect effect, double perGroup, double alphaOneSided) {
         if (!(perGroup >= FEWEST_EXACT && perGroup <= MOST_PER_GROUP)) {
-            throw Arguments.refused("The %s must lie from 2 to 1e8, not %s.", "number per group", perGroup);
+            throw Arguments.refused(
+                    "The %s must lie from 2 to 1e8, not %s.", "number per group", perGroup);
         }
         return of(Math.sqrt(perGroup) * effect.perRootSpecimen(), 2 * perGroup - 2, alphaOneSided);
     }
@@ -44,17 +49,21 @@ public final class Power {
      *
      * @param power wanted, 0.8 say
      * @param alphaOneSided error rate on the side of the effect
-     * @throws IllegalArgumentException unless 0 < α < power < 1, or if more than 10⁸ per group are needed
+     * @throws IllegalArgumentException unless 0 < α < power < 1, or if more than 10⁸ per group are
+     *     needed
      */
     public static SampleSize perGroup(PlannedEffect effect, double power, double alphaOneSided) {
         requirePowerAbove(power, alphaOneSided);
         if (of(effect, MOST_PER_GROUP, alphaOneSided) < power) {
-            throw new IllegalArgumentException("More than 1e8 specimens per group are needed: the expected effect "
-                    + effect.expected() + " lies too close to the one worth having, " + effect.worth() + ".");
+            throw new IllegalArgumentException(
+                    "More than 1e8 specimens per group are needed: the expected effect "
+                            + effect.expected() + " lies too close to the one worth having, "
+                            + effect.worth() + ".");
         }
         double exact = exactPerGroup(effect, power, alphaOneSided);
         int perGroup = (int) Math.max(FEWEST_PER_GROUP, Math.ceil(exact));
-        // The root carries rounding; whether a whole number just reaches the power is asked of the power itself.
+        // The root carries rounding; whether a whole number just reaches the power is asked of the
+        // power itself.
         while (perGroup > FEWEST_PER_GROUP && of(effect, perGroup - 1, alphaOneSided) >= power) {
             perGroup--;
         }
@@ -69,7 +78,8 @@ public final class Power {
     }
 
     /**
-     * The smallest effect that n specimens per group find with a power, on the side of the expected one.
+     * The smallest effect that n specimens per group find with a power, on the side of the expected
+     * one.
      *
      * @param effect what is planned; its expected size only gives the side
      * @return the effect, in the scale of the expected one; empty where the scatter hides any ratio
@@ -85,11 +95,11 @@ public final class Power {
     }
 
     /**
-     * The power of two one-sided tests for "no change": the chance that the interval of level 1 − 2α lies inside the
-     * limits.
+     * The power of two one-sided tests for "no change": the chance that the interval of level 1 −
+     * 2α lies inside the limits.
      *
-     * <p>∫ max(0, Φ((high − truth)/u − t·s) − Φ((low − truth)/u + t·s)) f(s) ds over the estimated scatter s, which is
-     * what Owen's Q gives. On logarithms for a ratio.
+     * <p>∫ max(0, Φ((high − truth)/u − t·s) − Φ((low − truth)/u + t·s)) f(s) ds over the estimated
+     * scatter s, which is what Owen's Q gives. On logarithms for a ratio.
      *
      * @param limits of what counts as no change, and the true effect within them
      * @param standardError true standard error u of the estimated effect
@@ -101,7 +111,8 @@ public final class Power {
         Arguments.requirePositive(standardError, "standard error");
         Arguments.requirePositive(df, "degrees of freedom");
         if (!(alpha > 0 && alpha < 0.5)) {
-            throw Arguments.refused("The %s must lie between 0 and 0.5, not %s.", "error rate", alpha);
+            throw Arguments.refused(
+                    "The %s must lie between 0 and 0.5, not %s.", "error rate", alpha);
         }
         double t = new StudentT(df).quantile(1 - alpha);
         double high = (limits.high() - limits.truth()) / standardError;
@@ -109,7 +120,10 @@ public final class Power {
         return new ScaleError(df)
                 .meanUpTo(
                         (high - low) / (2 * t),
-                        s -> Math.max(0, Normal.STANDARD.below(high - t * s) - Normal.STANDARD.below(low + t * s)));
+                        s -> Math.max(
+                                0,
+                                Normal.STANDARD.below(high - t * s)
+                                        - Normal.STANDARD.below(low + t * s)));
     }
 
     /**
@@ -126,7 +140,8 @@ public final class Power {
             Arguments.requireFinite(high, "upper limit");
             Arguments.requireFinite(truth, "true effect");
             if (!(low < high)) {
-                throw new IllegalArgumentException("The lower limit " + low + " is not below the upper " + high + ".");
+                throw new IllegalArgumentException(
+                        "The lower limit " + low + " is not below the upper " + high + ".");
             }
         }
     }
@@ -143,8 +158,10 @@ public final class Power {
     }
 
     private static double of(double noncentrality, double df, double alphaOneSided) {
-        double t = new StudentT(df).quantile(1 - Arguments.requireInside(alphaOneSided, "error rate"));
-        // Past 200 the noncentral t is above any t that a power hangs on by more than a hundred of its deviations.
+        double t =
+                new StudentT(df).quantile(1 - Arguments.requireInside(alphaOneSided, "error rate"));
+        // Past 200 the noncentral t is above any t that a power hangs on by more than a hundred of
+        // its deviations.
         return noncentrality > 200 && t < 40 ? 1 : new NoncentralT(df, noncentrality).above(t);
     }
 
@@ -152,7 +169,8 @@ public final class Power {
         Arguments.requireInside(power, "power");
         Arguments.requireInside(alphaOneSided, "error rate");
         if (!(power > alphaOneSided)) {
-            throw Arguments.refused("The %s must lie above the error rate, not be %s.", "power", power);
+            throw Arguments.refused(
+                    "The %s must lie above the error rate, not be %s.", "power", power);
         }
     }
 }

@@ -25,8 +25,8 @@ public sealed interface RatioInterval {
      * No finite interval: the control's mean is not told from zero at this level.
      *
      * @param value the ratio of the means
-     * @param ends the two ratios between which (strictly) all are excluded, lower first; one ratio where all on one side
-     *     of it are excluded; none where the data agree with any ratio
+     * @param ends the two ratios between which (strictly) all are excluded, lower first; one ratio
+     *     where all on one side of it are excluded; none where the data agree with any ratio
      * @param level level at which nothing finite holds
      * @param df degrees of freedom
      * @param n number of specimens
@@ -35,7 +35,14 @@ public sealed interface RatioInterval {
      * @param reason the reason, a sentence
      */
     record Unbounded(
-            double value, List<Double> ends, double level, double df, int n, String method, double g, String reason)
+            double value,
+            List<Double> ends,
+            double level,
+            double df,
+            int n,
+            String method,
+            double g,
+            String reason)
             implements RatioInterval {
         public Unbounded {
             ends = List.copyOf(ends);

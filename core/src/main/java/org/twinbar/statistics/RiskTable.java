@@ -40,7 +40,11 @@ final class RiskTable {
         List<Row> rows = new ArrayList<>();
         for (double time : times) {
             rows.add(new Row(
-                    time, atRisk(treated, time), atRisk(control, time), events(treated, time), events(control, time)));
+                    time,
+                    atRisk(treated, time),
+                    atRisk(control, time),
+                    events(treated, time),
+                    events(control, time)));
         }
         return rows;
     }
@@ -48,8 +52,8 @@ final class RiskTable {
     private static void requireMoments(List<Lifetime> lives) {
         for (Lifetime life : lives) {
             if (life.isBetweenLooks()) {
-                throw new IllegalArgumentException("A time that is only known to lie between " + life.after() + " and "
-                        + life.until() + " can't be used as a moment.");
+                throw new IllegalArgumentException("A time that is only known to lie between "
+                        + life.after() + " and " + life.until() + " can't be used as a moment.");
             }
         }
     }

@@ -7,8 +7,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 /**
  * The distribution of an estimated standard deviation over the true one: √(χ²/ν).
  *
- * <p>Means over it are taken on u = ln s, whose density falls off on both sides; the density is normed by its own
- * integral, which spares the gamma function.
+ * <p>Means over it are taken on u = ln s, whose density falls off on both sides; the density is
+ * normed by its own integral, which spares the gamma function.
  *
  * @param df degrees of freedom ν, above zero and finite
  */
@@ -17,22 +17,27 @@ record ScaleError(double df) {
     /** Beyond this drop of its logarithm the density adds nothing to a double: e⁻⁴⁵ = 3e-20. */
     private static final double DROP = 45;
 
-    /** Beyond this many standard deviations Φ is 0 or 1 to the last digit of a double: Φ(−9) = 1e-19. */
+    /**
+     * Beyond this many standard deviations Φ is 0 or 1 to the last digit of a double: Φ(−9) =
+     * 1e-19.
+     */
     private static final double FAR_FROM_MEAN = 9;
 
     private static final int PANELS = 24;
     private static final int POINTS = 16;
 
     /**
-     * The mean of a smooth function of s by the trapezoidal rule, which converges faster than any power of its step.
+     * The mean of a smooth function of s by the trapezoidal rule, which converges faster than any
+     * power of its step.
      *
-     * <p>The function is Φ(slope · s − offset) or its complement. Where the argument is far from zero it is 0 or 1
-     * to the last digit, so that the step need not follow the slope there.
+     * <p>The function is Φ(slope · s − offset) or its complement. Where the argument is far from
+     * zero it is 0 or 1 to the last digit, so that the step need not follow the slope there.
      */
     double mean(DoubleUnaryOperator function, double slope, double offset) {
         double low = edge(-1);
         double high = edge(1);
-        double steepest = Math.min(Math.abs(slope) * StrictMath.exp(high), Math.abs(offset) + FAR_FROM_MEAN);
+        double steepest =
+                Math.min(Math.abs(slope) * StrictMath.exp(high), Math.abs(offset) + FAR_FROM_MEAN);
         double step = Math.min(step(), 0.6 / Math.max(1, steepest));
         long last = (long) Math.ceil(high / step);
         double sum = 0;
@@ -61,7 +66,8 @@ record ScaleError(double df) {
             sum += width
                     * unit.integrate(part -> {
                         double u = start + part * width;
-                        return StrictMath.exp(logDensity(u)) * function.applyAsDouble(StrictMath.exp(u));
+                        return StrictMath.exp(logDensity(u))
+                                * function.applyAsDouble(StrictMath.exp(u));
                     });
         }
         return sum / norm();

@@ -8,9 +8,10 @@ public final class Share {
     /**
      * The exact two-sided interval (Clopper–Pearson).
      *
-     * <p>Beta⁻¹(α/2; x, n − x + 1) to Beta⁻¹(1 − α/2; x + 1, n − x); 0 and 1 at the ends of the scale. It covers at least
-     * as often as it says, at few specimens more often. Source: C. J. Clopper, E. S. Pearson, The use of confidence or
-     * fiducial limits illustrated in the case of the binomial (1934), doi:10.1093/biomet/26.4.404.
+     * <p>Beta⁻¹(α/2; x, n − x + 1) to Beta⁻¹(1 − α/2; x + 1, n − x); 0 and 1 at the ends of the
+     * scale. It covers at least as often as it says, at few specimens more often. Source: C. J.
+     * Clopper, E. S. Pearson, The use of confidence or fiducial limits illustrated in the case of
+     * the binomial (1934), doi:10.1093/biomet/26.4.404.
      *
      * @throws IllegalArgumentException unless 0 < level < 1
      */
@@ -43,9 +44,9 @@ public final class Share {
     /**
      * The score interval (Wilson).
      *
-     * <p>The shares p with (p̂ − p)² ≤ z²·p(1 − p)/n. Shorter than the exact one, and right on average over shares rather
-     * than for each. Source: E. B. Wilson, Probable inference, the law of succession, and statistical inference (1927),
-     * doi:10.1080/01621459.1927.10502953.
+     * <p>The shares p with (p̂ − p)² ≤ z²·p(1 − p)/n. Shorter than the exact one, and right on
+     * average over shares rather than for each. Source: E. B. Wilson, Probable inference, the law
+     * of succession, and statistical inference (1927), doi:10.1080/01621459.1927.10502953.
      *
      * @throws IllegalArgumentException unless 0 < level < 1
      */
@@ -58,7 +59,8 @@ public final class Share {
         double scale = 1 + z * z / n;
         double low = count.yes() == 0 ? 0 : (middle - half) / scale;
         double high = count.no() == 0 ? 1 : (middle + half) / scale;
-        return new Estimate(share, low, high, level, Double.POSITIVE_INFINITY, count.n(), "Wilson's score");
+        return new Estimate(
+                share, low, high, level, Double.POSITIVE_INFINITY, count.n(), "Wilson's score");
     }
 
     private static double lower(Count count, double tail) {

@@ -8,9 +8,10 @@ public final class ShareDifference {
     /**
      * The interval of Agresti and Caffo.
      *
-     * <p>One "yes" and one "no" are added to each group, p̃ = (x + 1)/(n + 2), and p̃_T − p̃_C ± z·√(Σp̃(1 − p̃)/(n + 2)),
-     * cut at ±1. The estimate is the difference as seen. Source: A. Agresti, B. Caffo, Simple and effective confidence
-     * intervals for proportions and differences of proportions result from adding two successes and two failures (2000),
+     * <p>One "yes" and one "no" are added to each group, p̃ = (x + 1)/(n + 2), and p̃_T − p̃_C ±
+     * z·√(Σp̃(1 − p̃)/(n + 2)), cut at ±1. The estimate is the difference as seen. Source: A.
+     * Agresti, B. Caffo, Simple and effective confidence intervals for proportions and differences
+     * of proportions result from adding two successes and two failures (2000),
      * doi:10.1080/00031305.2000.10474560.
      *
      * @throws IllegalArgumentException unless 0 < level < 1
@@ -21,13 +22,14 @@ public final class ShareDifference {
         double shareC = (control.yes() + 1.0) / (control.n() + 2);
         double middle = shareT - shareC;
         double half = z
-                * Math.sqrt(shareT * (1 - shareT) / (treated.n() + 2) + shareC * (1 - shareC) / (control.n() + 2));
+                * Math.sqrt(shareT * (1 - shareT) / (treated.n() + 2)
+                        + shareC * (1 - shareC) / (control.n() + 2));
         return estimate(treated, control, middle - half, middle + half, level, "Agresti–Caffo");
     }
 
     /**
-     * {@link #agrestiCaffo} with an exact guard: where Fisher's exact two-sided p is above 1 − level, the end nearer to
-     * no difference becomes no difference.
+     * {@link #agrestiCaffo} with an exact guard: where Fisher's exact two-sided p is above 1 −
+     * level, the end nearer to no difference becomes no difference.
      *
      * <p>Six specimens cannot prove what chance alone gives one time in ten. Source: COMMANDS.md.
      */
@@ -48,9 +50,9 @@ public final class ShareDifference {
     /**
      * Newcombe's hybrid score interval, from the score intervals of the two shares.
      *
-     * <p>d − √((p_T − l_T)² + (u_C − p_C)²) to d + √((u_T − p_T)² + (p_C − l_C)²). Source: R. G. Newcombe, Interval
-     * estimation for the difference between independent proportions (1998), method 10,
-     * doi:10.1002/(SICI)1097-0258(19980430)17:8<873::AID-SIM779>3.0.CO;2-I.
+     * <p>d − √((p_T − l_T)² + (u_C − p_C)²) to d + √((u_T − p_T)² + (p_C − l_C)²). Source: R. G.
+     * Newcombe, Interval estimation for the difference between independent proportions (1998),
+     * method 10, doi:10.1002/(SICI)1097-0258(19980430)17:8<873::AID-SIM779>3.0.CO;2-I.
      *
      * @throws IllegalArgumentException unless 0 < level < 1
      */

@@ -1,10 +1,11 @@
 package org.twinbar.statistics;
 
 /**
- * How far one standard uncertainty of a shared error moves the two means, all its specimens together.
+ * How far one standard uncertainty of a shared error moves the two means, all its specimens
+ * together.
  *
- * <p>A load cell's gain moves both by the same per cent and leaves their ratio; a bias that one group alone has moves
- * one of them.
+ * <p>A load cell's gain moves both by the same per cent and leaves their ratio; a bias that one
+ * group alone has moves one of them.
  *
  * @param treated move of the treated mean, with its sign
  * @param control move of the control's mean, with its sign

@@ -1,7 +1,8 @@
 package org.twinbar.statistics;
 
 /**
- * How surprising data are if there is no effect: for reference beside an interval, never in place of one.
+ * How surprising data are if there is no effect: for reference beside an interval, never in place
+ * of one.
  *
  * @param statistic the test's statistic
  * @param df degrees of freedom; ∞ where it has none

@@ -33,9 +33,11 @@ public final class StandardDeviation {
     }
 
     /**
-     * The upper one-sided limit of the true standard deviation: s·√(ν/χ²), χ² the (1 − level) quantile.
+     * The upper one-sided limit of the true standard deviation: s·√(ν/χ²), χ² the (1 − level)
+     * quantile.
      *
-     * <p>For planning from few of one's own bars: the 80 % limit rather than s itself. Source: METHODS.md I.4.
+     * <p>For planning from few of one's own bars: the 80 % limit rather than s itself. Source:
+     * METHODS.md I.4.
      *
      * @param sd standard deviation found, zero or more
      * @param df its degrees of freedom ν

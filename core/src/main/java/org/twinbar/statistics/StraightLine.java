@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * A straight line fitted by least squares, y = ȳ + slope · (x − x̄).
  *
- * <p>It is held by its height at the mean of x, whose error is independent of the slope's; intercepts far from the data
- * would lose digits.
+ * <p>It is held by its height at the mean of x, whose error is independent of the slope's;
+ * intercepts far from the data would lose digits.
  *
  * @param meanX mean of x
  * @param atMean value at the mean of x
@@ -30,21 +30,23 @@ public record StraightLine(
     /**
      * The line through these points.
      *
-     * <p>Slope Σ(x − x̄)(y − ȳ)/Σ(x − x̄)², by {@link LinearFit} on x less its mean. Source: N. R. Draper, H. Smith, Applied
-     * regression analysis (1998), chapter 1; NIST StRD Norris.
+     * <p>Slope Σ(x − x̄)(y − ȳ)/Σ(x − x̄)², by {@link LinearFit} on x less its mean. Source: N. R.
+     * Draper, H. Smith, Applied regression analysis (1998), chapter 1; NIST StRD Norris.
      *
-     * @throws IllegalArgumentException if the lists differ in length, hold fewer than 3 points or a number that isn't
-     *     finite, or if all x are equal
+     * @throws IllegalArgumentException if the lists differ in length, hold fewer than 3 points or a
+     *     number that isn't finite, or if all x are equal
      */
     public static StraightLine of(double[] x, double[] y) {
         Arguments.requireFinite(x, 3, "values of x");
         Summary summary = Summary.of(x);
         if (!(summary.max() > summary.min())) {
-            throw new IllegalArgumentException("All x are " + summary.min() + ": no slope can be had from them.");
+            throw new IllegalArgumentException(
+                    "All x are " + summary.min() + ": no slope can be had from them.");
         }
         double mean = summary.mean();
-        double[][] rows =
-                Arrays.stream(x).mapToObj(value -> new double[] {1, value - mean}).toArray(double[][]::new);
+        double[][] rows = Arrays.stream(x)
+                .mapToObj(value -> new double[] {1, value - mean})
+                .toArray(double[][]::new);
         LinearFit fit = LinearFit.of(rows, y);
         return new StraightLine(
                 mean,
@@ -94,7 +96,11 @@ public record StraightLine(
 
     /** One further y at x, with the interval that it falls in. */
     public Estimate prediction(double x, double level) {
-        return interval(at(x), varianceAt(x) + residualSd * residualSd, level, "least squares, one observation");
+        return interval(
+                at(x),
+                varianceAt(x) + residualSd * residualSd,
+                level,
+                "least squares, one observation");
     }
 
     /** The variance of the line's value at x. */

@@ -5,7 +5,8 @@ import org.apache.commons.statistics.distribution.TDistribution;
 /**
  * Student's t distribution.
  *
- * @param df degrees of freedom, above zero, not necessarily whole; infinite ones make it the normal distribution
+ * @param df degrees of freedom, above zero, not necessarily whole; infinite ones make it the normal
+ *     distribution
  */
 public record StudentT(double df) implements Distribution {
 

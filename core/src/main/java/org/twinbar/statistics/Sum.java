@@ -3,8 +3,8 @@ package org.twinbar.statistics;
 /**
  * A sum that carries what rounding lost.
  *
- * <p>As if it were calculated with twice the digits and rounded once. Source: T. Ogita, S. M. Rump, S. Oishi, Accurate
- * sum and dot product (2005), doi:10.1137/030601818, algorithms Sum2 and Dot2.
+ * <p>As if it were calculated with twice the digits and rounded once. Source: T. Ogita, S. M. Rump,
+ * S. Oishi, Accurate sum and dot product (2005), doi:10.1137/030601818, algorithms Sum2 and Dot2.
  */
 final class Sum {
 

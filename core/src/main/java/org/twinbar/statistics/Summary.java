@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * What a list of values comes to.
  *
- * <p>Squares and products are taken about the mean, and the mean, each deviation and every sum carry what rounding
- * loses. On NIST's univariate sets this gives all digits that doubles of that size hold.
+ * <p>Squares and products are taken about the mean, and the mean, each deviation and every sum
+ * carry what rounding loses. On NIST's univariate sets this gives all digits that doubles of that
+ * size hold.
  */
 public final class Summary {
 
@@ -55,7 +56,8 @@ public final class Summary {
      */
     public double variance() {
         if (values.length < 2) {
-            throw new IllegalStateException("One value alone has no scatter; at least 2 are needed.");
+            throw new IllegalStateException(
+                    "One value alone has no scatter; at least 2 are needed.");
         }
         return sumOfSquares / (values.length - 1);
     }
@@ -76,7 +78,9 @@ public final class Summary {
     /** The middle value, or the mean of the two in the middle. */
     public double median() {
         int middle = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[middle] : sorted[middle - 1] / 2 + sorted[middle] / 2;
+        return sorted.length % 2 == 1
+                ? sorted[middle]
+                : sorted[middle - 1] / 2 + sorted[middle] / 2;
     }
 
     /**
@@ -91,7 +95,8 @@ public final class Summary {
     /**
      * The autocorrelation at lag 1 in the order given, Σ(xᵢ − x̄)(xᵢ₊₁ − x̄)/Σ(xᵢ − x̄)².
      *
-     * @throws IllegalStateException if all values are equal: nothing varies that could follow anything
+     * @throws IllegalStateException if all values are equal: nothing varies that could follow
+     *     anything
      */
     public double lagOneAutocorrelation() {
         if (!(sumOfSquares > 0)) {
@@ -103,7 +108,8 @@ public final class Summary {
     /** The natural logarithms, in the order given. */
     double[] logarithms() {
         if (!(sorted[0] > 0)) {
-            throw new IllegalStateException("A logarithm needs values above zero; the least is " + sorted[0] + ".");
+            throw new IllegalStateException(
+                    "A logarithm needs values above zero; the least is " + sorted[0] + ".");
         }
         return Arrays.stream(values).map(StrictMath::log).toArray();
     }

@@ -8,12 +8,14 @@ import java.util.List;
 /**
  * When it happened, for times that two looks enclose: the shares that the data put between looks.
  *
- * <p>The most likely distribution gives shares to the innermost intervals alone and says nothing of where within. It is
- * found by self-consistency: each specimen's share is spread over the intervals that it may lie in, in proportion to what
- * they have. Source: B. W. Turnbull, The empirical distribution function with arbitrarily grouped, censored and truncated
- * data (1976), doi:10.1111/j.2517-6161.1976.tb01597.x.
+ * <p>The most likely distribution gives shares to the innermost intervals alone and says nothing of
+ * where within. It is found by self-consistency: each specimen's share is spread over the intervals
+ * that it may lie in, in proportion to what they have. Source: B. W. Turnbull, The empirical
+ * distribution function with arbitrarily grouped, censored and truncated data (1976),
+ * doi:10.1111/j.2517-6161.1976.tb01597.x.
  *
- * @param masses innermost intervals with their shares, in the order of time; those with no share are left out
+ * @param masses innermost intervals with their shares, in the order of time; those with no share
+ *     are left out
  * @param n number of specimens
  * @param converged whether the shares had settled before the limit of iterations
  */
@@ -65,20 +67,24 @@ public record Turnbull(List<Mass> masses, int n, boolean converged) {
         return new Turnbull(masses, lives.size(), converged);
     }
 
-    /** The least share that can be left just after a time: all that may have happened by then has. */
+    /**
+     * The least share that can be left just after a time: all that may have happened by then has.
+     */
     public double leastSurvival(double time) {
-        return 1 - masses.stream()
-                .filter(mass -> mass.after() < time || mass.until() <= time)
-                .mapToDouble(Mass::share)
-                .sum();
+        return 1
+                - masses.stream()
+                        .filter(mass -> mass.after() < time || mass.until() <= time)
+                        .mapToDouble(Mass::share)
+                        .sum();
     }
 
     /** The largest share that can be left just after a time. */
     public double mostSurvival(double time) {
-        return 1 - masses.stream()
-                .filter(mass -> mass.until() <= time)
-                .mapToDouble(Mass::share)
-                .sum();
+        return 1
+                - masses.stream()
+                        .filter(mass -> mass.until() <= time)
+                        .mapToDouble(Mass::share)
+                        .sum();
     }
 
     /** The end of an interval; the order says what comes first at the same time. */
@@ -123,7 +129,8 @@ public record Turnbull(List<Mass> masses, int n, boolean converged) {
     private static boolean mayHold(Lifetime life, Mass mass) {
         boolean moment = mass.after() == mass.until();
         boolean exact = life.after() == life.until();
-        boolean fromLeft = moment && !exact ? life.after() < mass.after() : life.after() <= mass.after();
+        boolean fromLeft =
+                moment && !exact ? life.after() < mass.after() : life.after() <= mass.after();
         return fromLeft && mass.until() <= life.until();
     }
 }

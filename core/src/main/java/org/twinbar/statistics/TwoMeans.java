@@ -5,8 +5,9 @@ import java.util.List;
 /**
  * The means of a treated group and its control, with the errors that they share.
  *
- * <p>The means' own variances hold what differs from specimen to specimen. A shared error is in neither; it is carried
- * here, so that it cancels in a difference or a ratio as far as it does. Source: METHODS.md J.5.
+ * <p>The means' own variances hold what differs from specimen to specimen. A shared error is in
+ * neither; it is carried here, so that it cancels in a difference or a ratio as far as it does.
+ * Source: METHODS.md J.5.
  *
  * @param treated mean of the treated group
  * @param control mean of the control
@@ -30,7 +31,8 @@ public record TwoMeans(MeanEstimate treated, MeanEstimate control, List<Shift> s
 
     /** Treated and control exchanged. */
     public TwoMeans swapped() {
-        return new TwoMeans(control, treated, shared.stream().map(Shift::swapped).toList());
+        return new TwoMeans(
+                control, treated, shared.stream().map(Shift::swapped).toList());
     }
 
     int n() {
@@ -47,13 +49,14 @@ public record TwoMeans(MeanEstimate treated, MeanEstimate control, List<Shift> s
     }
 
     /**
-     * Satterthwaite's degrees of freedom of {@link #variance}: the square of the sum over the sum of the squares, each
-     * over its own degrees of freedom. Where nothing varies there is nothing to weigh, and the fewest of the two groups
-     * are taken.
+     * Satterthwaite's degrees of freedom of {@link #variance}: the square of the sum over the sum
+     * of the squares, each over its own degrees of freedom. Where nothing varies there is nothing
+     * to weigh, and the fewest of the two groups are taken.
      */
     double df(double ratio) {
         double fourth = ratio * ratio * ratio * ratio;
-        double sum = square(treated.variance()) / treated.df() + fourth * square(control.variance()) / control.df();
+        double sum = square(treated.variance()) / treated.df()
+                + fourth * square(control.variance()) / control.df();
         for (Shift shift : shared) {
             sum += square(square(shift.of(ratio))) / shift.df();
         }

@@ -14,8 +14,8 @@ final class WeibullLikelihood {
     /**
      * Shape and logarithm of the scale; nothing where the likelihood has no maximum.
      *
-     * <p>Newton's method on the increasing function g(m) = Σw·y/Σw − 1/m − ȳ, w = exp(m(y − max y)), kept inside a bracket
-     * that each step narrows.
+     * <p>Newton's method on the increasing function g(m) = Σw·y/Σw − 1/m − ȳ, w = exp(m(y − max
+     * y)), kept inside a bracket that each step narrows.
      *
      * @param logs logarithms of all values
      * @param failures how many of them are failures, at least 1

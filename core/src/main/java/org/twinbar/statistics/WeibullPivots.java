@@ -7,12 +7,13 @@ import org.apache.commons.rng.simple.RandomSource;
 /**
  * How Weibull fits scatter about the truth at a given number of specimens, by simulation.
  *
- * <p>m̂/m and m̂·ln(scalê/scale) are pivotal: their distribution is the same for every true shape and scale. So is
- * m̂·(ln x̂_p − ln x_p), which gives exact limits of a quantile (up to the error of the simulation) where all specimens
- * failed, or the test ended at a set number of failures. Where it ended at a set time they hold nearly.
+ * <p>m̂/m and m̂·ln(scalê/scale) are pivotal: their distribution is the same for every true shape
+ * and scale. So is m̂·(ln x̂_p − ln x_p), which gives exact limits of a quantile (up to the error
+ * of the simulation) where all specimens failed, or the test ended at a set number of failures.
+ * Where it ended at a set time they hold nearly.
  *
- * <p>Source: D. R. Thoman, L. J. Bain, C. E. Antle, Inferences on the parameters of the Weibull distribution (1969),
- * doi:10.1080/00401706.1969.10490706; METHODS.md I.7.
+ * <p>Source: D. R. Thoman, L. J. Bain, C. E. Antle, Inferences on the parameters of the Weibull
+ * distribution (1969), doi:10.1080/00401706.1969.10490706; METHODS.md I.7.
  */
 public final class WeibullPivots {
 
@@ -31,7 +32,8 @@ public final class WeibullPivots {
     }
 
     /**
-     * Simulated fits to n specimens of which the weakest failed and the others outlasted the last of those.
+     * Simulated fits to n specimens of which the weakest failed and the others outlasted the last
+     * of those.
      *
      * @param n specimens
      * @param failures how many of them failed, at least 2
@@ -71,7 +73,9 @@ public final class WeibullPivots {
                 logs[i] = logs[failures - 1];
             }
         }
-        return Double.isFinite(sum) ? WeibullLikelihood.maximum(logs, failures, sum / failures) : new double[0];
+        return Double.isFinite(sum)
+                ? WeibullLikelihood.maximum(logs, failures, sum / failures)
+                : new double[0];
     }
 
     /** The mean of m̂/m: divide a fitted shape by it. 1.45 at five specimens, 1.17 at ten. */
@@ -80,20 +84,23 @@ public final class WeibullPivots {
     }
 
     /**
-     * The value that a share p of all parts stays below, with a lower and an upper limit, each one-sided.
+     * The value that a share p of all parts stays below, with a lower and an upper limit, each
+     * one-sided.
      *
-     * <p>ln x_p lies above ln x̂_p − Z/m̂ with the confidence at which Z lies below its quantile, Z = m̂·(ln x̂_p − ln x_p)
-     * over the simulated samples. "90 % of parts withstand it" asks for p = 0.10 and its lower limit.
+     * <p>ln x_p lies above ln x̂_p − Z/m̂ with the confidence at which Z lies below its quantile, Z
+     * = m̂·(ln x̂_p − ln x_p) over the simulated samples. "90 % of parts withstand it" asks for p =
+     * 0.10 and its lower limit.
      *
      * @param fit to as many specimens and failures as were simulated
      * @param p share of parts below the value, 0.10 say
-     * @param confidence of each limit alone, 0.95 say; the level of both together is 2 · confidence − 1
+     * @param confidence of each limit alone, 0.95 say; the level of both together is 2 · confidence
+     *     − 1
      * @throws IllegalArgumentException unless numbers agree, 0 < p < 1 and 0.5 < confidence < 1
      */
     public Estimate quantile(Weibull.Fit fit, double p, double confidence) {
         if (fit.n() != n || fit.failures() != failures) {
-            throw new IllegalArgumentException("The fit has " + fit.failures() + " failures of " + fit.n()
-                    + ", the simulation " + failures + " of " + n + ".");
+            throw new IllegalArgumentException("The fit has " + fit.failures() + " failures of "
+                    + fit.n() + ", the simulation " + failures + " of " + n + ".");
         }
         double truth = Weibull.logOfLog(Arguments.requireInside(p, "share of parts"));
         double level = NormalLevel.bothSided(confidence);

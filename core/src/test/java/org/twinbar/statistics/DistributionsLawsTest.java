@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class DistributionsLawsTest {
 
-    private static final double[] PROBABILITIES = {1e-6, 0.001, 0.025, 0.1, 0.3, 0.5, 0.7, 0.9, 0.975, 0.999};
+    private static final double[] PROBABILITIES = {
+        1e-6, 0.001, 0.025, 0.1, 0.3, 0.5, 0.7, 0.9, 0.975, 0.999
+    };
 
     static Stream<Distribution> distributions() {
         return Stream.of(
@@ -67,7 +69,8 @@ class DistributionsLawsTest {
     @MethodSource("distributions")
     void refusesWhatIsNoProbability(Distribution distribution) {
         for (double p : new double[] {-0.1, 1.1, Double.NaN}) {
-            assertThatThrownBy(() -> distribution.quantile(p)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> distribution.quantile(p))
+                    .isInstanceOf(IllegalArgumentException.class);
         }
     }
 
@@ -75,19 +78,22 @@ class DistributionsLawsTest {
     void noncentralTWithoutNoncentralityIsStudents() {
         for (double df : new double[] {1, 2.7, 8, 300}) {
             for (double t : new double[] {-4, -0.3, 0, 1, 12}) {
-                assertThat(new NoncentralT(df, 0).below(t)).isCloseTo(new StudentT(df).below(t), within(1e-13));
+                assertThat(new NoncentralT(df, 0).below(t))
+                        .isCloseTo(new StudentT(df).below(t), within(1e-13));
             }
         }
     }
 
     @Test
     void noncentralTIsMirroredByItsSign() {
-        assertThat(new NoncentralT(5, 2).below(1.3)).isCloseTo(new NoncentralT(5, -2).above(-1.3), within(1e-14));
+        assertThat(new NoncentralT(5, 2).below(1.3))
+                .isCloseTo(new NoncentralT(5, -2).above(-1.3), within(1e-14));
     }
 
     @Test
     void noncentralTAtZeroIsNormal() {
-        assertThat(new NoncentralT(3, 1.96).below(0)).isCloseTo(Normal.STANDARD.below(-1.96), within(1e-14));
+        assertThat(new NoncentralT(3, 1.96).below(0))
+                .isCloseTo(Normal.STANDARD.below(-1.96), within(1e-14));
     }
 
     @Test
@@ -109,6 +115,8 @@ class DistributionsLawsTest {
     }
 
     private static void assertRefused(Runnable making, String word) {
-        assertThatThrownBy(making::run).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(word);
+        assertThatThrownBy(making::run)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(word);
     }
 }

@@ -21,12 +21,17 @@ class DistributionsReferenceTest {
             String what = row.toString();
             assertThat(distribution.below(x))
                     .as(what)
-                    .isCloseTo(row.number("below"), within(central ? 1e-12 * row.number("below") : 1e-10));
+                    .isCloseTo(
+                            row.number("below"),
+                            within(central ? 1e-12 * row.number("below") : 1e-10));
             assertThat(distribution.above(x))
                     .as(what)
-                    .isCloseTo(row.number("above"), within(central ? 1e-12 * row.number("above") : 1e-10));
+                    .isCloseTo(
+                            row.number("above"),
+                            within(central ? 1e-12 * row.number("above") : 1e-10));
             double quantile = row.number("quantile");
-            double tolerance = (central ? 1e-12 : 1e-9) * Math.abs(quantile) + (central ? 1e-15 : 1e-10);
+            double tolerance =
+                    (central ? 1e-12 : 1e-9) * Math.abs(quantile) + (central ? 1e-15 : 1e-10);
             assertThat(distribution.quantile(p)).as(what).isCloseTo(quantile, within(tolerance));
         }
     }

@@ -13,14 +13,18 @@ import org.junit.jupiter.api.Test;
 /** Limits of the value that a share of parts clears. */
 class LevelTest {
 
-    private static final double[] STRENGTHS = {31.2, 35.6, 38.9, 40.1, 42.3, 43.8, 45.0, 46.2, 48.7, 51.5};
+    private static final double[] STRENGTHS = {
+        31.2, 35.6, 38.9, 40.1, 42.3, 43.8, 45.0, 46.2, 48.7, 51.5
+    };
 
     @Test
     void theLowerNormalLimitIsTheBBasis() {
         Summary summary = Summary.of(STRENGTHS);
         double low = NormalLevel.quantile(STRENGTHS, 0.10, 0.95).low();
         assertThat(low)
-                .isCloseTo(summary.mean() - ToleranceFactor.oneSided(10, 0.90, 0.95) * summary.sd(), within(1e-10));
+                .isCloseTo(
+                        summary.mean() - ToleranceFactor.oneSided(10, 0.90, 0.95) * summary.sd(),
+                        within(1e-10));
     }
 
     /** "At most" is "at least" upside down. */
@@ -53,7 +57,10 @@ class LevelTest {
                 .isEqualTo(WeibullPivots.simulate(10, 10, 1000, 5).quantile(fit, 0.10, 0.95));
     }
 
-    /** 2000 simulated studies, seed 3: 95 % of lower limits lie below the true quantile, within three errors. */
+    /**
+     * 2000 simulated studies, seed 3: 95 % of lower limits lie below the true quantile, within
+     * three errors.
+     */
     @Test
     void thePivotalLimitsHoldAsOftenAsTheySay() {
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(3);
@@ -77,12 +84,16 @@ class LevelTest {
 
     @Test
     void thereIsNoFitWithoutScatterOrFailures() {
-        assertThat(Weibull.fit(40, 40, 40)).isInstanceOfSatisfying(
-                Weibull.NoFit.class, none -> assertThat(none.reason()).contains("at one value"));
+        assertThat(Weibull.fit(40, 40, 40))
+                .isInstanceOfSatisfying(
+                        Weibull.NoFit.class,
+                        none -> assertThat(none.reason()).contains("at one value"));
         assertThat(Weibull.fit(List.of(Lifetime.event(5), Lifetime.censored(9))))
-                .isEqualTo(new Weibull.NoFit("A Weibull distribution needs at least 2 failures; there is 1."));
+                .isEqualTo(new Weibull.NoFit(
+                        "A Weibull distribution needs at least 2 failures; there is 1."));
         assertThatThrownBy(() -> Weibull.fit(0, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Weibull.fit(List.of(Lifetime.between(1, 2)))).hasMessageContaining("between 1.0 and 2.0");
+        assertThatThrownBy(() -> Weibull.fit(List.of(Lifetime.between(1, 2))))
+                .hasMessageContaining("between 1.0 and 2.0");
     }
 
     @Test
@@ -98,7 +109,9 @@ class LevelTest {
         WeibullPivots pivots = WeibullPivots.simulate(5, 5, 100, 1);
         assertThatThrownBy(() -> pivots.quantile(fit, 0.10, 0.95))
                 .hasMessage("The fit has 10 failures of 10, the simulation 5 of 5.");
-        assertThatThrownBy(() -> NormalLevel.quantile(STRENGTHS, 0.10, 0.5)).hasMessageContaining("confidence");
-        assertThatThrownBy(() -> WeibullPivots.simulate(5, 1, 100, 1)).hasMessageContaining("number of failures");
+        assertThatThrownBy(() -> NormalLevel.quantile(STRENGTHS, 0.10, 0.5))
+                .hasMessageContaining("confidence");
+        assertThatThrownBy(() -> WeibullPivots.simulate(5, 1, 100, 1))
+                .hasMessageContaining("number of failures");
     }
 }

@@ -19,38 +19,46 @@ class PowerReferenceTest {
     void powerOfThePublishedExamples() {
         checks.row("90").expects(Power.of(difference(1), 20, TWO_SIDED));
         checks.row("91-power").expects(Power.of(difference(0.5), 64, TWO_SIDED));
-        checks.row("91-n").expects(Power.perGroup(difference(0.5), 0.8, TWO_SIDED).exact());
+        checks.row("91-n")
+                .expects(Power.perGroup(difference(0.5), 0.8, TWO_SIDED).exact());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"0.2", "0.8", "1", "2"})
     void exactNumberPerGroup(String d) {
-        checks.row("92-" + d).expects(Power.perGroup(difference(Double.parseDouble(d)), 0.8, TWO_SIDED).exact());
+        checks.row("92-" + d)
+                .expects(Power.perGroup(difference(Double.parseDouble(d)), 0.8, TWO_SIDED)
+                        .exact());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"0.2", "0.5", "0.8", "1.0", "1.2", "1.5", "2.0", "3.0"})
     void wholeNumberPerGroup(String d) {
-        checks.row("I4-90-" + d).expects(Power.perGroup(difference(Double.parseDouble(d)), 0.9, TWO_SIDED).perGroup());
+        checks.row("I4-90-" + d)
+                .expects(Power.perGroup(difference(Double.parseDouble(d)), 0.9, TWO_SIDED)
+                        .perGroup());
     }
 
     @ParameterizedTest
     @ValueSource(ints = {3, 5, 10})
     void smallestDifference(int n) {
-        checks.row("93-" + n).expects(Power.smallestEffect(difference(1), n, 0.8, TWO_SIDED).orElseThrow());
+        checks.row("93-" + n)
+                .expects(Power.smallestEffect(difference(1), n, 0.8, TWO_SIDED).orElseThrow());
     }
 
     @ParameterizedTest
     @ValueSource(ints = {3, 4, 5, 6, 8, 10, 12, 15, 20})
     void smallestDifferenceOneSided(int n) {
-        checks.row("I4-one-" + n).expects(Power.smallestEffect(difference(1), n, 0.8, ONE_SIDED).orElseThrow());
+        checks.row("I4-one-" + n)
+                .expects(Power.smallestEffect(difference(1), n, 0.8, ONE_SIDED).orElseThrow());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"0.5", "1", "1.5", "2"})
     void notWorseByAMargin(String margin) {
         PlannedEffect effect = new PlannedEffect.Difference(0, -Double.parseDouble(margin), 1);
-        checks.row("94-" + margin).expects(Power.perGroup(effect, 0.8, ONE_SIDED).perGroup());
+        checks.row("94-" + margin)
+                .expects(Power.perGroup(effect, 0.8, ONE_SIDED).perGroup());
     }
 
     @ParameterizedTest
@@ -68,17 +76,24 @@ class PowerReferenceTest {
     @Test
     void alikeInACrossover() {
         double sd = Math.sqrt(StrictMath.log1p(0.2 * 0.2));
-        Power.Alike limits = new Power.Alike(StrictMath.log(0.8), StrictMath.log(1.25), StrictMath.log(0.95));
-        checks.row("96-power").expects(Power.alike(limits, sd * Math.sqrt(2.0 / 20), 18, ONE_SIDED));
+        Power.Alike limits =
+                new Power.Alike(StrictMath.log(0.8), StrictMath.log(1.25), StrictMath.log(0.95));
+        checks.row("96-power")
+                .expects(Power.alike(limits, sd * Math.sqrt(2.0 / 20), 18, ONE_SIDED));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1-10", "1-15", "1-20", "1-25", "1-30", "0.95-10", "0.95-15", "0.95-20", "0.95-25", "0.95-30"})
+    @ValueSource(
+            strings = {
+                "1-10", "1-15", "1-20", "1-25", "1-30", "0.95-10", "0.95-15", "0.95-20", "0.95-25",
+                "0.95-30"
+            })
     void totalNumberForARatio(String id) {
         double truth = Double.parseDouble(id.substring(0, id.indexOf('-')));
         double variation = Double.parseDouble(id.substring(id.indexOf('-') + 1)) / 100;
         double sd = Math.sqrt(StrictMath.log1p(variation * variation));
-        Power.Alike limits = new Power.Alike(StrictMath.log(0.8), StrictMath.log(1.25), StrictMath.log(truth));
+        Power.Alike limits =
+                new Power.Alike(StrictMath.log(0.8), StrictMath.log(1.25), StrictMath.log(truth));
         int n = 2;
         while (Power.alike(limits, sd * Math.sqrt(2.0 / n), 2 * n - 2, ONE_SIDED) < 0.8) {
             n++;
@@ -100,7 +115,8 @@ class PowerReferenceTest {
     @Test
     void agreesWithR() {
         for (ReferenceTable.Row row : ReferenceTable.read("power.csv").rows()) {
-            PlannedEffect effect = new PlannedEffect.Difference(row.number("delta"), 0, row.number("sd"));
+            PlannedEffect effect =
+                    new PlannedEffect.Difference(row.number("delta"), 0, row.number("sd"));
             double alpha = row.number("alpha_one_sided");
             assertThat(Power.of(effect, row.whole("n"), alpha))
                     .as("%s", row)
@@ -113,21 +129,62 @@ class PowerReferenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"122-B-5", "122-B-10", "122-A-5", "122-A-10", "I7-B-3", "I7-B-4", "I7-B-5", "I7-B-6", "I7-B-7",
-        "I7-B-8", "I7-B-9", "I7-B-10", "I7-B-15", "I7-B-20", "I7-B-30", "I7-A-3", "I7-A-4", "I7-A-5", "I7-A-6", "I7-A-7",
-        "I7-A-8", "I7-A-9", "I7-A-10", "I7-A-15", "I7-A-20", "I7-A-30"})
+    @ValueSource(
+            strings = {
+                "122-B-5",
+                "122-B-10",
+                "122-A-5",
+                "122-A-10",
+                "I7-B-3",
+                "I7-B-4",
+                "I7-B-5",
+                "I7-B-6",
+                "I7-B-7",
+                "I7-B-8",
+                "I7-B-9",
+                "I7-B-10",
+                "I7-B-15",
+                "I7-B-20",
+                "I7-B-30",
+                "I7-A-3",
+                "I7-A-4",
+                "I7-A-5",
+                "I7-A-6",
+                "I7-A-7",
+                "I7-A-8",
+                "I7-A-9",
+                "I7-A-10",
+                "I7-A-15",
+                "I7-A-20",
+                "I7-A-30"
+            })
     void oneSidedToleranceFactors(String id) {
         int n = Integer.parseInt(id.substring(id.lastIndexOf('-') + 1));
         checks.row(id).expects(ToleranceFactor.oneSided(n, id.contains("-B-") ? 0.90 : 0.99, 0.95));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"124-0.90", "124-0.95", "124-0.99", "I7-two-5-0.90", "I7-two-5-0.95", "I7-two-5-0.99",
-        "I7-two-20-0.90", "I7-two-20-0.95", "I7-two-20-0.99", "I7-two-30-0.90", "I7-two-30-0.95", "I7-two-30-0.99"})
+    @ValueSource(
+            strings = {
+                "124-0.90",
+                "124-0.95",
+                "124-0.99",
+                "I7-two-5-0.90",
+                "I7-two-5-0.95",
+                "I7-two-5-0.99",
+                "I7-two-20-0.90",
+                "I7-two-20-0.95",
+                "I7-two-20-0.99",
+                "I7-two-30-0.90",
+                "I7-two-30-0.95",
+                "I7-two-30-0.99"
+            })
     void twoSidedToleranceFactors(String id) {
         String[] parts = id.split("-");
         int n = parts.length == 2 ? 10 : Integer.parseInt(parts[2]);
-        checks.row(id).expects(ToleranceFactor.twoSided(n, Double.parseDouble(parts[parts.length - 1]), 0.95));
+        checks.row(id)
+                .expects(ToleranceFactor.twoSided(
+                        n, Double.parseDouble(parts[parts.length - 1]), 0.95));
     }
 
     @Test
@@ -145,6 +202,7 @@ class PowerReferenceTest {
     }
 
     private static double alike(double margin, int n) {
-        return Power.alike(new Power.Alike(-margin, margin, 0), Math.sqrt(2.0 / n), 2 * n - 2, ONE_SIDED);
+        return Power.alike(
+                new Power.Alike(-margin, margin, 0), Math.sqrt(2.0 / n), 2 * n - 2, ONE_SIDED);
     }
 }

@@ -34,12 +34,14 @@ class PowerTest {
         PlannedEffect.Difference fall = new PlannedEffect.Difference(-5, -2, 3);
         double lowest = Power.smallestEffect(fall, 6, 0.8, 0.025).orElseThrow();
         assertThat(lowest).isLessThan(-2);
-        assertThat(Power.of(new PlannedEffect.Difference(lowest, -2, 3), 6, 0.025)).isCloseTo(0.8, within(1e-10));
+        assertThat(Power.of(new PlannedEffect.Difference(lowest, -2, 3), 6, 0.025))
+                .isCloseTo(0.8, within(1e-10));
     }
 
     @Test
     void scatterMayHideEveryRatio() {
-        assertThat(Power.smallestEffect(new PlannedEffect.Ratio(1.5, 1, 0.9), 3, 0.8, 0.025)).isEmpty();
+        assertThat(Power.smallestEffect(new PlannedEffect.Ratio(1.5, 1, 0.9), 3, 0.8, 0.025))
+                .isEmpty();
     }
 
     @Test
@@ -59,12 +61,14 @@ class PowerTest {
         assertThatThrownBy(() -> new PlannedEffect.Difference(2, 2, 1))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no number of specimens");
-        assertThatThrownBy(() -> new PlannedEffect.Ratio(1.1, 1, 0)).hasMessageContaining("coefficient of variation");
+        assertThatThrownBy(() -> new PlannedEffect.Ratio(1.1, 1, 0))
+                .hasMessageContaining("coefficient of variation");
     }
 
     @Test
     void aTinyEffectGetsALargeNumberOrARefusal() {
-        assertThat(Power.perGroup(new PlannedEffect.Difference(0.01, 0, 1), 0.8, 0.025).perGroup())
+        assertThat(Power.perGroup(new PlannedEffect.Difference(0.01, 0, 1), 0.8, 0.025)
+                        .perGroup())
                 .isBetween(156_000, 158_000);
         PlannedEffect hopeless = new PlannedEffect.Difference(1e-6, 0, 1);
         assertThatThrownBy(() -> Power.perGroup(hopeless, 0.8, 0.025))
@@ -88,9 +92,12 @@ class PowerTest {
     @Test
     void toleranceFactorsShrinkWithNumber() {
         for (int n = 3; n < 40; n++) {
-            assertThat(ToleranceFactor.oneSided(n + 1, 0.9, 0.95)).isLessThan(ToleranceFactor.oneSided(n, 0.9, 0.95));
+            assertThat(ToleranceFactor.oneSided(n + 1, 0.9, 0.95))
+                    .isLessThan(ToleranceFactor.oneSided(n, 0.9, 0.95));
         }
-        assertThatThrownBy(() -> ToleranceFactor.oneSided(1, 0.9, 0.95)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> ToleranceFactor.twoSided(5, 1, 0.95)).hasMessageContaining("share of parts");
+        assertThatThrownBy(() -> ToleranceFactor.oneSided(1, 0.9, 0.95))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ToleranceFactor.twoSided(5, 1, 0.95))
+                .hasMessageContaining("share of parts");
     }
 }

@@ -11,7 +11,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A table of reference data beside these tests: lines with {@code #}, a line of column names, and rows. */
+/**
+ * A table of reference data beside these tests: lines with {@code #}, a line of column names, and
+ * rows.
+ */
 record ReferenceTable(List<Row> rows) {
 
     record Row(Map<String, String> cells) {

@@ -24,7 +24,8 @@ class RegressionTest {
         assertThat(line.varianceAt(0)).isCloseTo(fit.covariance(0, 0), within(1e-14));
         assertThat(line.covariance()).isCloseTo(fit.covariance(0, 1), within(1e-14));
         assertThat(line.slope(0.95).low()).isCloseTo(fit.coefficient(1, 0.95).low(), within(1e-12));
-        assertThat(line.mean(6, 0.95).high()).isCloseTo(fit.mean(new double[] {1, 6}, 0.95).high(), within(1e-12));
+        assertThat(line.mean(6, 0.95).high())
+                .isCloseTo(fit.mean(new double[] {1, 6}, 0.95).high(), within(1e-12));
         assertThat(line.prediction(6, 0.95).low())
                 .isCloseTo(fit.prediction(new double[] {1, 6}, 0.95).low(), within(1e-12));
         assertThat(line.intercept(0.95).df()).isEqualTo(6);
@@ -76,8 +77,10 @@ class RegressionTest {
         double[][] dependent = {{1, 2, 4}, {1, 3, 6}, {1, 5, 10}, {1, 6, 12}, {1, 8, 16}};
         assertThatThrownBy(() -> LinearFit.of(dependent, new double[] {1, 2, 3, 4, 5}))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("Column 3 of the model depends on the others, so that its coefficient is open.");
-        assertThatThrownBy(() -> LinearFit.of(new double[][] {{1, 0}, {1, 0}, {1, 0}}, new double[] {1, 2, 3}))
+                .hasMessage(
+                        "Column 3 of the model depends on the others, so that its coefficient is open.");
+        assertThatThrownBy(() -> LinearFit.of(
+                        new double[][] {{1, 0}, {1, 0}, {1, 0}}, new double[] {1, 2, 3}))
                 .hasMessageContaining("Column 2");
     }
 }

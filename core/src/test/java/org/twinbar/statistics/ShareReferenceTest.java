@@ -30,7 +30,18 @@ class ShareReferenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"E-zero-3", "E-zero-5", "E-zero-8", "47-10", "E-zero-15", "E-zero-20", "47-29", "E-zero-30", "47-59"})
+    @ValueSource(
+            strings = {
+                "E-zero-3",
+                "E-zero-5",
+                "E-zero-8",
+                "47-10",
+                "E-zero-15",
+                "E-zero-20",
+                "47-29",
+                "E-zero-30",
+                "47-59"
+            })
     void noFailureAtAll(String id) {
         int n = Integer.parseInt(id.substring(id.lastIndexOf('-') + 1));
         checks.row(id).expects(Share.exactUpperLimit(new Count(0, n), 0.95));
@@ -41,7 +52,8 @@ class ShareReferenceTest {
     @Test
     void fisherOfPublishedTables() {
         checks.row("48-p").expects(fisher(3, 4, 1, 4));
-        checks.row("48-one").expects(FisherExact.more(new Count(3, 4), new Count(1, 4)).p());
+        checks.row("48-one")
+                .expects(FisherExact.more(new Count(3, 4), new Count(1, 4)).p());
         checks.row("49-p").expects(fisher(8, 10, 1, 6));
         checks.row("50-five").expects(fisher(5, 5, 0, 5));
         checks.row("50-leak").expects(fisher(5, 8, 1, 8));
@@ -80,6 +92,7 @@ class ShareReferenceTest {
     }
 
     private static double fisher(int treatedYes, int treated, int controlYes, int control) {
-        return FisherExact.twoSided(new Count(treatedYes, treated), new Count(controlYes, control)).p();
+        return FisherExact.twoSided(new Count(treatedYes, treated), new Count(controlYes, control))
+                .p();
     }
 }

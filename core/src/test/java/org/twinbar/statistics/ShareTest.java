@@ -25,7 +25,8 @@ class ShareTest {
     @Test
     void theGuardLeavesWhatIsProved() {
         Estimate free = ShareDifference.agrestiCaffo(new Count(5, 5), new Count(0, 5), 0.95);
-        assertThat(ShareDifference.guarded(new Count(5, 5), new Count(0, 5), 0.95)).isEqualTo(free);
+        assertThat(ShareDifference.guarded(new Count(5, 5), new Count(0, 5), 0.95))
+                .isEqualTo(free);
     }
 
     @Test
@@ -46,7 +47,9 @@ class ShareTest {
                     Estimate estimate = ShareDifference.guarded(treated, control, 0.95);
                     boolean proved = FisherExact.twoSided(treated, control).p() <= 0.05;
                     boolean excludes = estimate.low() > 0 || estimate.high() < 0;
-                    assertThat(excludes && !proved).as("%s against %s", treated, control).isFalse();
+                    assertThat(excludes && !proved)
+                            .as("%s against %s", treated, control)
+                            .isFalse();
                 }
             }
         }
@@ -72,7 +75,9 @@ class ShareTest {
             double covered = 0;
             for (int yes = 0; yes <= n; yes++) {
                 if (Share.exact(new Count(yes, n), 0.95).holds(truth)) {
-                    covered += binomial(n, yes) * StrictMath.pow(truth, yes) * StrictMath.pow(1 - truth, n - yes);
+                    covered += binomial(n, yes)
+                            * StrictMath.pow(truth, yes)
+                            * StrictMath.pow(1 - truth, n - yes);
                 }
             }
             assertThat(covered).as("truth %s", truth).isGreaterThanOrEqualTo(0.95);
@@ -82,14 +87,18 @@ class ShareTest {
     @Test
     void fisherIsTheSameForEitherGroupAndEitherWord() {
         double p = FisherExact.twoSided(new Count(8, 10), new Count(1, 6)).p();
-        assertThat(FisherExact.twoSided(new Count(1, 6), new Count(8, 10)).p()).isCloseTo(p, within(1e-14));
-        assertThat(FisherExact.twoSided(new Count(2, 10), new Count(5, 6)).p()).isCloseTo(p, within(1e-14));
+        assertThat(FisherExact.twoSided(new Count(1, 6), new Count(8, 10)).p())
+                .isCloseTo(p, within(1e-14));
+        assertThat(FisherExact.twoSided(new Count(2, 10), new Count(5, 6)).p())
+                .isCloseTo(p, within(1e-14));
     }
 
     @Test
     void fisherOfEqualTablesIsOne() {
         assertThat(FisherExact.twoSided(new Count(0, 5), new Count(0, 5)).p()).isEqualTo(1);
-        assertThat(FisherExact.twoSided(new Count(5000, 10000), new Count(5000, 10000)).p()).isEqualTo(1);
+        assertThat(FisherExact.twoSided(new Count(5000, 10000), new Count(5000, 10000))
+                        .p())
+                .isEqualTo(1);
     }
 
     @Test
@@ -98,7 +107,8 @@ class ShareTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("The number of yes must lie from 0 to 5, not be 6.");
         assertThatThrownBy(() -> new Count(0, 0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Share.exact(new Count(1, 2), 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Share.exact(new Count(1, 2), 1))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     private static double binomial(int n, int k) {

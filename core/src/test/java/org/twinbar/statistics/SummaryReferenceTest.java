@@ -9,7 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.twinbar.Checks;
 
-/** NIST's Statistical Reference Datasets, univariate; the data are in the tests of Apache Commons Math. */
+/**
+ * NIST's Statistical Reference Datasets, univariate; the data are in the tests of Apache Commons
+ * Math.
+ */
 class SummaryReferenceTest {
 
     private final Checks checks = Checks.of(getClass());
@@ -17,7 +20,15 @@ class SummaryReferenceTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Lew", "Lottery", "Mavro", "Michelso", "NumAcc1", "NumAcc2", "NumAcc3", "NumAcc4", "PiDigits"
+                "Lew",
+                "Lottery",
+                "Mavro",
+                "Michelso",
+                "NumAcc1",
+                "NumAcc2",
+                "NumAcc3",
+                "NumAcc4",
+                "PiDigits"
             })
     void agreesWithNist(String set) throws IOException {
         Summary summary = Summary.of(read(set));

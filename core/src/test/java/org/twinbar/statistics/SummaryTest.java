@@ -12,7 +12,8 @@ class SummaryTest {
     void takesTheMiddleOfAnOddAndAnEvenNumber() {
         assertThat(Summary.of(9, 1, 4).median()).isEqualTo(4);
         assertThat(Summary.of(9, 1, 4, 5).median()).isEqualTo(4.5);
-        assertThat(Summary.of(Double.MAX_VALUE, Double.MAX_VALUE).median()).isEqualTo(Double.MAX_VALUE);
+        assertThat(Summary.of(Double.MAX_VALUE, Double.MAX_VALUE).median())
+                .isEqualTo(Double.MAX_VALUE);
     }
 
     @Test
@@ -38,7 +39,8 @@ class SummaryTest {
     @Test
     void equalValuesHaveExactlyNoScatter() {
         assertThat(Summary.of(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1).sd()).isZero();
-        assertThatThrownBy(() -> Summary.of(5, 5).lagOneAutocorrelation()).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> Summary.of(5, 5).lagOneAutocorrelation())
+                .isInstanceOf(IllegalStateException.class);
     }
 
     @Test

@@ -8,15 +8,17 @@ record SurvivalData(List<Lifetime> treated, List<Lifetime> control) {
 
     static SurvivalData named(String name) {
         return switch (name) {
-                // METHODS.md N.16: Freireich and others (1963), R package MASS, data set gehan.
-            case "freireich" -> of(
-                    "10 7 32+ 23 22 6 16 34+ 32+ 25+ 11+ 20+ 19+ 6 17+ 35+ 6 13 9+ 6+ 10+",
-                    "1 22 3 12 8 17 2 11 8 12 2 5 4 15 8 23 5 11 4 1 8");
-                // METHODS.md N.17: R package survival, data set aml.
-            case "aml" -> of("9 13 13+ 18 23 28+ 31 34 45+ 48 161+", "5 5 8 8 12 16+ 23 27 30 33 43 45");
-                // METHODS.md E-3, made there.
+            // METHODS.md N.16: Freireich and others (1963), R package MASS, data set gehan.
+            case "freireich" ->
+                of(
+                        "10 7 32+ 23 22 6 16 34+ 32+ 25+ 11+ 20+ 19+ 6 17+ 35+ 6 13 9+ 6+ 10+",
+                        "1 22 3 12 8 17 2 11 8 12 2 5 4 15 8 23 5 11 4 1 8");
+            // METHODS.md N.17: R package survival, data set aml.
+            case "aml" ->
+                of("9 13 13+ 18 23 28+ 31 34 45+ 48 161+", "5 5 8 8 12 16+ 23 27 30 33 43 45");
+            // METHODS.md E-3, made there.
             case "leak" -> of("20 24+ 24+ 24+ 24+ 24+ 24+ 24+", "2 5 5 9 14 24+ 24+ 24+");
-                // Made here: no event among the treated, none among the control.
+            // Made here: no event among the treated, none among the control.
             case "dry" -> of("24+ 24+ 24+ 24+ 24+", "2 5 5 9 24+");
             case "wet" -> of("1 2 2 3 6", "4+ 24+ 24+ 24+");
             default -> throw new AssertionError(name);
@@ -30,7 +32,8 @@ record SurvivalData(List<Lifetime> treated, List<Lifetime> control) {
     static List<Lifetime> lives(String text) {
         return Arrays.stream(text.split(" "))
                 .map(time -> time.endsWith("+")
-                        ? Lifetime.censored(Double.parseDouble(time.substring(0, time.length() - 1)))
+                        ? Lifetime.censored(
+                                Double.parseDouble(time.substring(0, time.length() - 1)))
                         : Lifetime.event(Double.parseDouble(time)))
                 .toList();
     }

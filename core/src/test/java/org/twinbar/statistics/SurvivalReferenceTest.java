@@ -45,10 +45,12 @@ class SurvivalReferenceTest {
     @Test
     void limitsOfTheMedian() {
         SurvivalData data = SurvivalData.named("aml");
-        Estimate treated = ((KaplanMeier.Reached) KaplanMeier.of(data.treated(), 0.95).median()).estimate();
+        Estimate treated =
+                ((KaplanMeier.Reached) KaplanMeier.of(data.treated(), 0.95).median()).estimate();
         assertThat(treated.low()).isEqualTo(13);
         assertThat(treated.high()).isInfinite();
-        Estimate control = ((KaplanMeier.Reached) KaplanMeier.of(data.control(), 0.95).median()).estimate();
+        Estimate control =
+                ((KaplanMeier.Reached) KaplanMeier.of(data.control(), 0.95).median()).estimate();
         assertThat(control.low()).isEqualTo(5);
         assertThat(control.high()).isEqualTo(33);
     }
@@ -56,9 +58,18 @@ class SurvivalReferenceTest {
     @Test
     void leaks() {
         SurvivalData data = SurvivalData.named("leak");
-        checks.row("54-chi2").expects(LogRank.of(data.treated(), data.control()).test().statistic());
-        checks.row("54-S-control").expects(KaplanMeier.of(data.control(), 0.95).at(14).orElseThrow().value());
-        checks.row("54-S-treated").expects(KaplanMeier.of(data.treated(), 0.95).at(20).orElseThrow().value());
+        checks.row("54-chi2")
+                .expects(LogRank.of(data.treated(), data.control()).test().statistic());
+        checks.row("54-S-control")
+                .expects(KaplanMeier.of(data.control(), 0.95)
+                        .at(14)
+                        .orElseThrow()
+                        .value());
+        checks.row("54-S-treated")
+                .expects(KaplanMeier.of(data.treated(), 0.95)
+                        .at(20)
+                        .orElseThrow()
+                        .value());
     }
 
     /** Tolerances and their reasons are in the header of survival.csv. */
@@ -70,11 +81,16 @@ class SurvivalReferenceTest {
             }
             double expected = row.number("value");
             boolean searched = List.of("low", "high", "ratio").contains(row.text("quantity"));
-            assertThat(ours(row)).as("%s", row).isCloseTo(expected, within((searched ? 1e-7 : 1e-9) * expected));
+            assertThat(ours(row))
+                    .as("%s", row)
+                    .isCloseTo(expected, within((searched ? 1e-7 : 1e-9) * expected));
         }
     }
 
-    /** R stops its self-consistency earlier than we do: 1e-4. Its times are the middles of the innermost intervals. */
+    /**
+     * R stops its self-consistency earlier than we do: 1e-4. Its times are the middles of the
+     * innermost intervals.
+     */
     @Test
     void agreesWithRBetweenLooks() {
         List<Lifetime> lives = List.of(
@@ -92,7 +108,8 @@ class SurvivalReferenceTest {
         int i = 0;
         for (ReferenceTable.Row row : ReferenceTable.read("survival.csv").rows()) {
             if (row.text("set").equals("turnbull")) {
-                assertThat(turnbull.mostSurvival(ends[i++])).isCloseTo(row.number("value"), within(1e-4));
+                assertThat(turnbull.mostSurvival(ends[i++]))
+                        .isCloseTo(row.number("value"), within(1e-4));
             }
         }
         assertThat(i).isEqualTo(5);
@@ -111,7 +128,8 @@ class SurvivalReferenceTest {
         if (quantity.equals("expected")) {
             return LogRank.of(data.treated(), data.control()).expected();
         }
-        HazardRatio.Known known = (HazardRatio.Known) HazardRatio.of(data.treated(), data.control(), 0.95);
+        HazardRatio.Known known =
+                (HazardRatio.Known) HazardRatio.of(data.treated(), data.control(), 0.95);
         return switch (quantity) {
             case "score" -> known.test().statistic();
             case "ratio" -> known.estimate().value();
@@ -136,7 +154,10 @@ class SurvivalReferenceTest {
             case "rmean-se" -> {
                 Estimate estimate = curve.restrictedMean(at);
                 double z = Normal.STANDARD.quantile(0.975);
-                yield Math.max(estimate.high() - estimate.value(), estimate.value() - estimate.low()) / z;
+                yield Math.max(
+                                estimate.high() - estimate.value(),
+                                estimate.value() - estimate.low())
+                        / z;
             }
             default -> throw new AssertionError(quantity);
         };

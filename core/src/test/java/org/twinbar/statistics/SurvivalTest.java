@@ -40,15 +40,17 @@ class SurvivalTest {
     @Test
     void everythingCensoredSaysNothing() {
         SurvivalData data = SurvivalData.of("24+ 24+ 24+", "24+ 24+ 24+");
-        assertThat(HazardRatio.of(data.treated(), data.control(), 0.95)).isInstanceOf(HazardRatio.Unknown.class);
+        assertThat(HazardRatio.of(data.treated(), data.control(), 0.95))
+                .isInstanceOf(HazardRatio.Unknown.class);
         LogRank test = LogRank.of(data.treated(), data.control());
         assertThat(test.test().statistic()).isZero();
         assertThat(test.test().p()).isEqualTo(1);
         KaplanMeier curve = KaplanMeier.of(data.treated(), 0.95);
         assertThat(curve.steps()).isEmpty();
         assertThat(curve.median())
-                .isInstanceOfSatisfying(KaplanMeier.NotReached.class, median -> assertThat(median.followedTo())
-                        .isEqualTo(24));
+                .isInstanceOfSatisfying(
+                        KaplanMeier.NotReached.class,
+                        median -> assertThat(median.followedTo()).isEqualTo(24));
         Estimate left = curve.at(24).orElseThrow();
         assertThat(left.value()).isEqualTo(1);
         assertThat(left.low()).isCloseTo(StrictMath.pow(0.025, 1.0 / 3), within(1e-12));
@@ -61,8 +63,9 @@ class SurvivalTest {
     void eventsThatNoneOfTheOthersSawSayNothing() {
         SurvivalData data = SurvivalData.of("30 40 50", "5+ 6+ 7+");
         assertThat(HazardRatio.of(data.treated(), data.control(), 0.95))
-                .isInstanceOfSatisfying(HazardRatio.Unknown.class, unknown -> assertThat(unknown.reason())
-                        .contains("At no moment"));
+                .isInstanceOfSatisfying(
+                        HazardRatio.Unknown.class,
+                        unknown -> assertThat(unknown.reason()).contains("At no moment"));
     }
 
     @Test
@@ -121,7 +124,8 @@ class SurvivalTest {
     @MethodSource("seeds")
     void theHazardRatioLeavesOutOneExactlyWhereItsTestSaysSo(long seed) {
         SurvivalData data = random(seed);
-        if (HazardRatio.of(data.treated(), data.control(), 0.95) instanceof HazardRatio.Known known) {
+        if (HazardRatio.of(data.treated(), data.control(), 0.95)
+                instanceof HazardRatio.Known known) {
             assertThat(known.estimate().holds(1)).isEqualTo(known.test().p() >= 0.05);
         }
     }
@@ -136,7 +140,10 @@ class SurvivalTest {
                 .isEqualTo(LogRank.of(data.treated(), data.control()));
     }
 
-    /** Whatever the times between two looks were, the interval that knows them lies inside the one that does not. */
+    /**
+     * Whatever the times between two looks were, the interval that knows them lies inside the one
+     * that does not.
+     */
     @ParameterizedTest
     @MethodSource("seeds")
     void looksOnlyWiden(long seed) {
@@ -145,10 +152,13 @@ class SurvivalTest {
         double spacing = 1 + random.nextInt(6);
         List<Lifetime> treated = looked(exact.treated(), spacing);
         List<Lifetime> control = looked(exact.control(), spacing);
-        if (HazardRatio.of(exact.treated(), exact.control(), 0.95) instanceof HazardRatio.Known known
+        if (HazardRatio.of(exact.treated(), exact.control(), 0.95)
+                        instanceof HazardRatio.Known known
                 && HazardRatio.of(treated, control, 0.95) instanceof HazardRatio.Known wide) {
-            assertThat(wide.estimate().low()).isLessThanOrEqualTo(known.estimate().low() * (1 + 1e-12));
-            assertThat(wide.estimate().high()).isGreaterThanOrEqualTo(known.estimate().high() * (1 - 1e-12));
+            assertThat(wide.estimate().low())
+                    .isLessThanOrEqualTo(known.estimate().low() * (1 + 1e-12));
+            assertThat(wide.estimate().high())
+                    .isGreaterThanOrEqualTo(known.estimate().high() * (1 - 1e-12));
             assertThat(wide.test().p()).isGreaterThanOrEqualTo(known.test().p() - 1e-12);
         }
     }
@@ -159,7 +169,8 @@ class SurvivalTest {
         Turnbull turnbull = Turnbull.of(lives);
         for (KaplanMeier.Step step : KaplanMeier.of(lives, 0.95).steps()) {
             assertThat(turnbull.mostSurvival(step.time())).isCloseTo(step.survival(), within(1e-8));
-            assertThat(turnbull.leastSurvival(step.time())).isCloseTo(step.survival(), within(1e-8));
+            assertThat(turnbull.leastSurvival(step.time()))
+                    .isCloseTo(step.survival(), within(1e-8));
         }
     }
 
@@ -174,8 +185,10 @@ class SurvivalTest {
     void aCurveRefusesTimesBetweenLooks() {
         assertThatThrownBy(() -> KaplanMeier.of(List.of(Lifetime.between(2, 6)), 0.95))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("A time that is only known to lie between 2.0 and 6.0 can't be used as a moment.");
-        assertThatThrownBy(() -> Lifetime.between(6, 2)).isInstanceOf(IllegalArgumentException.class);
+                .hasMessage(
+                        "A time that is only known to lie between 2.0 and 6.0 can't be used as a moment.");
+        assertThatThrownBy(() -> Lifetime.between(6, 2))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Lifetime.event(-1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> HazardRatio.of(List.of(), List.of(Lifetime.event(1)), 0.95))
                 .hasMessageContaining("treated specimens");

@@ -70,7 +70,10 @@ class TwoMeansLawsTest {
         Groups groups = Groups.of(seed);
         Estimate one = Welch.difference(groups.means(), LEVEL);
         Estimate other = Welch.difference(
-                TwoMeans.of(each(groups.treated, x -> x + 273.15), each(groups.control, x -> x + 273.15)), LEVEL);
+                TwoMeans.of(
+                        each(groups.treated, x -> x + 273.15),
+                        each(groups.control, x -> x + 273.15)),
+                LEVEL);
         assertThat(other.low()).isCloseTo(one.low(), within(1e-10));
         assertThat(other.high()).isCloseTo(one.high(), within(1e-10));
     }
@@ -120,7 +123,8 @@ class TwoMeansLawsTest {
     void sharedErrorsNeverNarrow(long seed) {
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
         TwoMeans means = Groups.of(seed).means();
-        Shift shift = new Shift(random.nextDouble(-1, 1), random.nextDouble(-1, 1), Double.POSITIVE_INFINITY);
+        Shift shift = new Shift(
+                random.nextDouble(-1, 1), random.nextDouble(-1, 1), Double.POSITIVE_INFINITY);
         TwoMeans shared = new TwoMeans(means.treated(), means.control(), List.of(shift));
         double ratio = means.treated().mean() / means.control().mean();
         assertThat(shared.variance(ratio)).isGreaterThanOrEqualTo(means.variance(ratio));
@@ -129,7 +133,10 @@ class TwoMeansLawsTest {
 
     private record Groups(double[] treated, double[] control) {
 
-        /** Three to ten values each, of unequal spread; means of 40 and 45, so that every ratio has an interval. */
+        /**
+         * Three to ten values each, of unequal spread; means of 40 and 45, so that every ratio has
+         * an interval.
+         */
         static Groups of(long seed) {
             UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
             int treated = random.nextInt(3, 11);

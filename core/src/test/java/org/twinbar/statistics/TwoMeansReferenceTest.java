@@ -43,7 +43,9 @@ class TwoMeansReferenceTest {
 
     @Test
     void pooledFiellerOfSetW() {
-        expectsEnds("83", finite(Fieller.pooled(Data.W_TREATED, Data.W_CONTROL, 0.95)).estimate());
+        expectsEnds(
+                "83",
+                finite(Fieller.pooled(Data.W_TREATED, Data.W_CONTROL, 0.95)).estimate());
     }
 
     @Test
@@ -63,7 +65,9 @@ class TwoMeansReferenceTest {
         checks.row("89-p").expects(Welch.above(w, 2).p());
     }
 
-    /** The relative standard deviation of s is √(1 − c₄²)/c₄; √(1/(2ν)) is only its approximation. */
+    /**
+     * The relative standard deviation of s is √(1 − c₄²)/c₄; √(1/(2ν)) is only its approximation.
+     */
     @ParameterizedTest
     @ValueSource(ints = {2, 3, 4, 5, 10, 20, 30})
     void uncertaintyOfAStandardDeviation(int n) {

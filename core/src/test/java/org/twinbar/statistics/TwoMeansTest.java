@@ -15,8 +15,10 @@ class TwoMeansTest {
     @Test
     void aSharedGainCancelsInTheRatioAndNotInTheDifference() {
         TwoMeans without = TwoMeans.of(COATED, PLAIN);
-        TwoMeans with = new TwoMeans(COATED, PLAIN, List.of(new Shift(0.46, 0.40, Double.POSITIVE_INFINITY)));
-        assertThat(width(Fieller.ratio(with, 0.95))).isCloseTo(width(Fieller.ratio(without, 0.95)), within(2e-4));
+        TwoMeans with = new TwoMeans(
+                COATED, PLAIN, List.of(new Shift(0.46, 0.40, Double.POSITIVE_INFINITY)));
+        assertThat(width(Fieller.ratio(with, 0.95)))
+                .isCloseTo(width(Fieller.ratio(without, 0.95)), within(2e-4));
         assertThat(with.variance(46.0 / 40)).isCloseTo(without.variance(46.0 / 40), within(1e-15));
         assertThat(with.variance(1)).isCloseTo(without.variance(1) + 0.06 * 0.06, within(1e-15));
     }
@@ -26,21 +28,26 @@ class TwoMeansTest {
         TwoMeans without = TwoMeans.of(COATED, PLAIN);
         TwoMeans with = new TwoMeans(COATED, PLAIN, List.of(new Shift(0.3, 0.3, 50)));
         assertThat(Welch.difference(with, 0.95)).isEqualTo(Welch.difference(without, 0.95));
-        assertThat(width(Fieller.ratio(with, 0.95))).isGreaterThan(width(Fieller.ratio(without, 0.95)));
+        assertThat(width(Fieller.ratio(with, 0.95)))
+                .isGreaterThan(width(Fieller.ratio(without, 0.95)));
     }
 
     @Test
     void anErrorOfOneGroupAloneWidensBoth() {
         TwoMeans without = TwoMeans.of(COATED, PLAIN);
         TwoMeans with = new TwoMeans(COATED, PLAIN, List.of(new Shift(0.5, 0, 8)));
-        assertThat(width(Welch.difference(with, 0.95))).isGreaterThan(width(Welch.difference(without, 0.95)));
-        assertThat(width(Fieller.ratio(with, 0.95))).isGreaterThan(width(Fieller.ratio(without, 0.95)));
+        assertThat(width(Welch.difference(with, 0.95)))
+                .isGreaterThan(width(Welch.difference(without, 0.95)));
+        assertThat(width(Fieller.ratio(with, 0.95)))
+                .isGreaterThan(width(Fieller.ratio(without, 0.95)));
     }
 
     @Test
     void sharedErrorsBringTheirDegreesOfFreedom() {
         TwoMeans means = new TwoMeans(
-                new MeanEstimate(46, 0, 4, 5), new MeanEstimate(40, 0, 4, 5), List.of(new Shift(0.5, 0, 8)));
+                new MeanEstimate(46, 0, 4, 5),
+                new MeanEstimate(40, 0, 4, 5),
+                List.of(new Shift(0.5, 0, 8)));
         assertThat(means.df(1)).isCloseTo(8, within(1e-12));
     }
 
@@ -57,7 +64,8 @@ class TwoMeansTest {
 
     @Test
     void theFiellerEndsAreWhereTheTestTurns() {
-        TwoMeans means = new TwoMeans(COATED, PLAIN, List.of(new Shift(0.5, 0.1, 8), new Shift(-0.2, 0.3, 30)));
+        TwoMeans means = new TwoMeans(
+                COATED, PLAIN, List.of(new Shift(0.5, 0.1, 8), new Shift(-0.2, 0.3, 30)));
         Estimate estimate = ((RatioInterval.Finite) Fieller.ratio(means, 0.95)).estimate();
         assertThat(Fieller.twoSided(means, estimate.low()).p()).isCloseTo(0.05, within(1e-10));
         assertThat(Fieller.twoSided(means, estimate.high()).p()).isCloseTo(0.05, within(1e-10));
@@ -66,23 +74,29 @@ class TwoMeansTest {
     @Test
     void aDoubtfulControlLeavesTwoRaysOrTheWholeLine() {
         MeanEstimate doubtful = new MeanEstimate(1, 0.3, 4, 5);
-        RatioInterval rays = Fieller.ratio(TwoMeans.of(new MeanEstimate(10, 0.3, 4, 5), doubtful), 0.95);
+        RatioInterval rays =
+                Fieller.ratio(TwoMeans.of(new MeanEstimate(10, 0.3, 4, 5), doubtful), 0.95);
         assertThat(rays).isInstanceOfSatisfying(RatioInterval.Unbounded.class, unbounded -> {
             assertThat(unbounded.ends()).hasSize(2).isSorted();
             assertThat(unbounded.ends().get(0)).isNegative();
             assertThat(unbounded.ends().get(1)).isBetween(1.0, 10.0);
             assertThat(unbounded.g()).isGreaterThan(1);
-            assertThat(unbounded.reason()).startsWith("The control's mean of 1.000 is uncertain by ±1.5").contains("95 %");
+            assertThat(unbounded.reason())
+                    .startsWith("The control's mean of 1.000 is uncertain by ±1.5")
+                    .contains("95 %");
         });
         MeanEstimate noise = new MeanEstimate(0.5, 0.3, 4, 5);
         RatioInterval anything = Fieller.ratio(TwoMeans.of(noise, noise), 0.95);
-        assertThat(anything).isInstanceOfSatisfying(
-                RatioInterval.Unbounded.class, unbounded -> assertThat(unbounded.ends()).isEmpty());
+        assertThat(anything)
+                .isInstanceOfSatisfying(
+                        RatioInterval.Unbounded.class,
+                        unbounded -> assertThat(unbounded.ends()).isEmpty());
     }
 
     @Test
     void theEndsOfTheRaysAreWhereTheTestTurns() {
-        TwoMeans means = TwoMeans.of(new MeanEstimate(10, 0.3, 4, 5), new MeanEstimate(1, 0.3, 4, 5));
+        TwoMeans means =
+                TwoMeans.of(new MeanEstimate(10, 0.3, 4, 5), new MeanEstimate(1, 0.3, 4, 5));
         RatioInterval.Unbounded unbounded = (RatioInterval.Unbounded) Fieller.ratio(means, 0.95);
         for (double end : unbounded.ends()) {
             assertThat(Fieller.twoSided(means, end).p()).isCloseTo(0.05, within(1e-10));
@@ -96,12 +110,14 @@ class TwoMeansTest {
         MeanEstimate negative = new MeanEstimate(-1, 0.1, 4, 5);
         assertThatThrownBy(() -> Fieller.ratio(TwoMeans.of(COATED, negative), 0.95))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("The mean of the control in a ratio must be above zero and finite, not -1.0.");
+                .hasMessage(
+                        "The mean of the control in a ratio must be above zero and finite, not -1.0.");
         assertThatThrownBy(() -> Fieller.ratio(TwoMeans.of(negative, PLAIN), 0.95))
                 .hasMessageContaining("treated group");
         assertThatThrownBy(() -> LogRatio.ofMeans(TwoMeans.of(negative, PLAIN), 0.95))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> LogRatio.ofGeometricMeans(new double[] {1, 0}, new double[] {1, 2}, 0.95))
+        assertThatThrownBy(() ->
+                        LogRatio.ofGeometricMeans(new double[] {1, 0}, new double[] {1, 2}, 0.95))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -113,7 +129,9 @@ class TwoMeansTest {
         MeanEstimate wide = MeanEstimate.of(10, 12, 14);
         assertThat(wide.withResolution(0.5)).isEqualTo(wide);
         MeanEstimate fine = new MeanEstimate(12, 1.0, 1, 2);
-        assertThat(fine.withResolution(0.9)).as("s = √2 < √3·0.9, yet s²/n is larger than u²").isEqualTo(fine);
+        assertThat(fine.withResolution(0.9))
+                .as("s = √2 < √3·0.9, yet s²/n is larger than u²")
+                .isEqualTo(fine);
     }
 
     @Test

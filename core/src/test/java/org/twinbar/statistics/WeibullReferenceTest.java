@@ -11,7 +11,8 @@ import org.twinbar.Checks;
 
 class WeibullReferenceTest {
 
-    private static final double[] STRENGTHS = Data.numbers("31.2 35.6 38.9 40.1 42.3 43.8 45.0 46.2 48.7 51.5");
+    private static final double[] STRENGTHS =
+            Data.numbers("31.2 35.6 38.9 40.1 42.3 43.8 45.0 46.2 48.7 51.5");
 
     private final Checks checks = Checks.of(getClass());
 
