@@ -50,8 +50,8 @@ public final class Curves {
     /**
      * Reads the wanted columns of a file.
      *
-     * @throws InputException where it is no table, a column stands there twice or measures something
-     *     else, or it may be read in more than one way
+     * @throws InputException where it is no table, a column stands there twice or measures
+     *     something else, or it may be read in more than one way
      */
     public static Read read(Source source, ReadAs as, List<Wanted> wanted) {
         Place file = Place.of(source.name());
@@ -65,8 +65,7 @@ public final class Curves {
             }
             Encoding encoding = as.encoding()
                     .or(() -> Encoding.find(sample, sample.length))
-                    .orElseThrow(
-                            () -> file.refuse("is not a text file, nor a spreadsheet (XLSX)"));
+                    .orElseThrow(() -> file.refuse("is not a text file, nor a spreadsheet (XLSX)"));
             Layout layout = Layout.ofText(file, firstLines(sample, encoding), as, encoding);
             InputStream whole = new Rejoined(sample, in);
             whole.skipNBytes(encoding.markLength(sample, sample.length));
@@ -115,7 +114,8 @@ public final class Curves {
             int last = -1;
             for (Wanted each : wanted) {
                 List<Column> called = layout.columns().stream()
-                        .filter(column -> Column.key(column.label()).equals(Column.key(each.name())))
+                        .filter(column ->
+                                Column.key(column.label()).equals(Column.key(each.name())))
                         .toList();
                 if (called.size() > 1) {
                     throw file.refuse("the columns '%s' and '%s' are the same thing; keep one"

@@ -39,16 +39,13 @@ public enum Delimiter {
      * @throws InputException where the word is none of them
      */
     public static Delimiter parse(String text) {
-        Optional<Delimiter> found =
-                Arrays.stream(values())
-                        .filter(it -> it != CELLS)
-                        .filter(it -> it.word().equals(text) || text.equals("" + it.sign))
-                        .findFirst();
-        return found.orElseThrow(
-                () ->
-                        new InputException(
-                                "--delimiter %s: write comma, semicolon, tab, blanks or none"
-                                        .formatted(Place.quote(text))));
+        Optional<Delimiter> found = Arrays.stream(values())
+                .filter(it -> it != CELLS)
+                .filter(it -> it.word().equals(text) || text.equals("" + it.sign))
+                .findFirst();
+        return found.orElseThrow(() ->
+                new InputException("--delimiter %s: write comma, semicolon, tab, blanks or none"
+                        .formatted(Place.quote(text))));
     }
 
     /** Splits one line; a quoted cell may hold the delimiter, and two quotes stand for one. */

@@ -45,9 +45,9 @@ public enum Encoding {
             case "utf16be" -> UTF_16BE;
             case "windows1252", "cp1252", "latin1", "iso88591" -> WINDOWS_1252;
             default ->
-                    throw new InputException(
-                            "--encoding %s: write utf-8, utf-16le, utf-16be or windows-1252"
-                                    .formatted(Place.quote(text)));
+                throw new InputException(
+                        "--encoding %s: write utf-8, utf-16le, utf-16be or windows-1252"
+                                .formatted(Place.quote(text)));
         };
     }
 
@@ -80,13 +80,13 @@ public enum Encoding {
 
     /** A letter that the end of the sample cuts in two doesn't count against UTF-8. */
     private static boolean isUtf8(byte[] bytes, int length) {
-        CharsetDecoder decoder =
-                StandardCharsets.UTF_8
-                        .newDecoder()
-                        .onMalformedInput(CodingErrorAction.REPORT)
-                        .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
         CharBuffer letters = CharBuffer.allocate(length);
-        return !decoder.decode(ByteBuffer.wrap(bytes, 0, length), letters, false).isError();
+        return !decoder.decode(ByteBuffer.wrap(bytes, 0, length), letters, false)
+                .isError();
     }
 
     private static boolean startsWith(byte[] bytes, int length, int... mark) {

@@ -81,8 +81,10 @@ record Layout(Dialect dialect, List<Column> columns) {
                     .filter(line -> !line.isBlank())
                     .map(delimiter::split)
                     .toList();
-            int width = commonWidth(parted.stream().map(cells -> new Row(0, cells)).toList());
-            long fitting = parted.stream().filter(cells -> cells.size() == width).count();
+            int width =
+                    commonWidth(parted.stream().map(cells -> new Row(0, cells)).toList());
+            long fitting =
+                    parted.stream().filter(cells -> cells.size() == width).count();
             boolean cutsNumbers = delimiter == Delimiter.COMMA
                     && parted.stream()
                             .flatMap(List::stream)

@@ -71,12 +71,11 @@ enum Numeral {
             return grouped(cell, end);
         }
         int before = mark - start;
-        boolean maybeGroups =
-                end == length
-                        && end - mark == 4
-                        && before >= 1
-                        && before <= 3
-                        && cell.charAt(start) != '0';
+        boolean maybeGroups = end == length
+                && end - mark == 4
+                && before >= 1
+                && before <= 3
+                && cell.charAt(start) != '0';
         if (points == 1) {
             return maybeGroups ? MAYBE_POINT : POINT;
         }

@@ -54,9 +54,7 @@ public record Place(
     static String quote(String text) {
         String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
         return "'"
-                + (plain.length() > LONGEST_QUOTE
-                        ? plain.substring(0, LONGEST_QUOTE) + "…"
-                        : plain)
+                + (plain.length() > LONGEST_QUOTE ? plain.substring(0, LONGEST_QUOTE) + "…" : plain)
                 + "'";
     }
 }

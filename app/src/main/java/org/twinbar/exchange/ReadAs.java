@@ -77,9 +77,8 @@ public record ReadAs(
                     colon < 0 ? Optional.empty() : Unit.find(rest.substring(colon + 1));
             String header = unquoted(unit.isPresent() ? rest.substring(0, colon) : rest);
             if (name.isEmpty() || header.isEmpty()) {
-                throw new InputException(
-                        "--column %s: write name=header or name=header:unit"
-                                .formatted(Place.quote(text)));
+                throw new InputException("--column %s: write name=header or name=header:unit"
+                        .formatted(Place.quote(text)));
             }
             return new NamedColumn(name, header, unit);
         }

@@ -73,9 +73,8 @@ public final class Source {
             byte[] bytes = in.readNBytes(LARGEST_TABLE + 1);
             if (bytes.length > LARGEST_TABLE) {
                 throw Place.of(name)
-                        .refuse(
-                                "is larger than %s MiB, the limit of a table of specimens or values"
-                                        .formatted(LARGEST_TABLE >> 20));
+                        .refuse("is larger than %s MiB, the limit of a table of specimens or values"
+                                .formatted(LARGEST_TABLE >> 20));
             }
             return bytes;
         } catch (IOException e) {

@@ -25,7 +25,9 @@ public final class Spelling {
 
     /** Returns {@code "; did you mean 'width'?"}, or nothing where no name is near. */
     public static String hint(String misspelt, Collection<String> names) {
-        return nearest(misspelt, names).map(name -> "; did you mean '" + name + "'?").orElse("");
+        return nearest(misspelt, names)
+                .map(name -> "; did you mean '" + name + "'?")
+                .orElse("");
     }
 
     static int distance(String a, String b) {
@@ -40,15 +42,12 @@ public final class Spelling {
 
     private static int cheapest(int[][] table, String a, String b, int i, int j) {
         int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-        int least =
-                Math.min(
-                        table[i - 1][j - 1] + change,
-                        1 + Math.min(table[i - 1][j], table[i][j - 1]));
-        boolean swapped =
-                i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1);
+        int least = Math.min(
+                table[i - 1][j - 1] + change, 1 + Math.min(table[i - 1][j], table[i][j - 1]));
+        boolean swapped = i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
         return swapped ? Math.min(least, 1 + table[i - 2][j - 2]) : least;
     }
 }

@@ -3,6 +3,7 @@ package org.twinbar.exchange;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,13 +95,15 @@ public record Table(String name, List<Column> columns, List<Row> rows, Dialect d
                 if (row.filledWidth() > layout.columns().size()) {
                     throw file.line(row.line())
                             .refuse("has %s cells, the header names %s columns"
-                                    .formatted(row.filledWidth(), layout.columns().size()));
+                                    .formatted(
+                                            row.filledWidth(), layout.columns().size()));
                 }
                 rows.add(row);
             }
         }
         for (Column column : layout.columns()) {
-            boolean used = rows.stream().anyMatch(row -> !row.cell(column.index()).isEmpty());
+            boolean used =
+                    rows.stream().anyMatch(row -> !row.cell(column.index()).isEmpty());
             if (column.header().isEmpty() && used) {
                 throw file.line(layout.dialect().headerLine())
                         .refuse("column %s has values and no name".formatted(column.index() + 1));

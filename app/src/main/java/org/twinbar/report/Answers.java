@@ -47,7 +47,7 @@ final class Answers {
 
     private static Sheet.Answer offBench(Answer.OffBench off, String anchor) {
         List<String> conditions = new ArrayList<>();
-        off.conditions().forEach(c -> conditions.add(c.text() + " Here: " + c.evidence()));
+        off.conditions().forEach(c -> conditions.add(c.text() + " Evidence: " + c.evidence()));
         List<Sheet.Item> items = new ArrayList<>();
         if (!conditions.isEmpty()) {
             items.add(new Sheet.Item("What would have to hold", conditions));

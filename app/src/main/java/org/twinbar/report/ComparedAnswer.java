@@ -211,16 +211,22 @@ final class ComparedAnswer {
         List<String> paragraphs = new ArrayList<>();
         int all = standing.views().size();
         List<Standing.View> falling = standing.falling();
-        paragraphs.add(
-                falling.isEmpty()
-                        ? "It does, %s: %s.".formatted(ways(all), words(standing.views()))
-                        : "In %s of %s other ways of looking at the same readings."
-                                .formatted(standing.holding(), all));
+        paragraphs.add(stands(standing, all));
         for (Standing.View view : falling) {
             paragraphs.add(Answers.capital(view.words()) + " it would be: "
                     + view.verdict().word() + ".");
         }
         return Optional.of(new Item("Does it stand", paragraphs));
+    }
+
+    private static String stands(Standing standing, int all) {
+        if (standing.holding() == all) {
+            return "It does, %s: %s.".formatted(ways(all), words(standing.views()));
+        }
+        return standing.holding() == 0
+                ? "It does not, " + ways(all) + "."
+                : "In %s of %s other ways of looking at the same readings."
+                        .formatted(standing.holding(), all);
     }
 
     private static String ways(int all) {

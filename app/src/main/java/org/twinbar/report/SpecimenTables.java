@@ -170,9 +170,14 @@ final class SpecimenTables {
         List<String> row = new ArrayList<>();
         row.add(specimen.code());
         row.add(specimen.group() + (specimen.counts() ? "" : ", left out"));
-        factors(all)
-                .forEach(factor -> row.add(specimen.factors().getOrDefault(factor, "not noted")));
+        factors(all).forEach(factor -> row.add(factor(specimen, factor)));
         return row;
+    }
+
+    /** A plain specimen has no mix, and an empty cell would leave open whether that is known. */
+    private static String factor(JudgedSpecimen specimen, String factor) {
+        String value = specimen.factors().getOrDefault(factor, "");
+        return value.isBlank() ? "none" : value;
     }
 
     private static Set<String> factors(List<JudgedSpecimen> specimens) {

@@ -2,6 +2,7 @@ package org.twinbar.study;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -14,8 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A question as a person asks it: words and sizes as they wrote them, not yet held against a property
- * and its unit.
+ * A question as a person asks it: words and sizes as they wrote them, not yet held against a
+ * property and its unit.
  *
  * @param property name or column of what is compared
  * @param terms what else was said; what wasn't is left to the property
@@ -78,7 +79,9 @@ public record Asked(
         intervals = List.copyOf(intervals);
     }
 
-    /** Returns the question whether a property is higher; a control is said {@link #with} a term. */
+    /**
+     * Returns the question whether a property is higher; a control is said {@link #with} a term.
+     */
     public static Asked of(String property) {
         return new Asked(property, Map.of(), Map.of(), List.of(), List.of());
     }

@@ -36,8 +36,8 @@ final class Asking {
     /**
      * Returns the question.
      *
-     * @throws QuestionException where a word is none that there is, a size can't be read in the unit
-     *     of its effect, or the question makes no sense
+     * @throws QuestionException where a word is none that there is, a size can't be read in the
+     *     unit of its effect, or the question makes no sense
      */
     static Question question(Asked asked, Subject subject, Scale scale) {
         return new Asking(asked, subject, scale).question();
@@ -45,8 +45,8 @@ final class Asking {
 
     private Question question() {
         Effect effect = effect();
-        Expectation expectation = word(
-                Term.EXPECT, Expectation.values(), Expectation::word, Expectation.HIGHER);
+        Expectation expectation =
+                word(Term.EXPECT, Expectation.values(), Expectation::word, Expectation.HIGHER);
         Question question;
         if (effect == Effect.LEVEL) {
             question = Question.level(subject, level(), expectation);
@@ -85,16 +85,15 @@ final class Asking {
     }
 
     private Effect effect() {
-        Effect usual =
-                asked.said(Term.AT).isPresent() || asked.said(Term.OF).isPresent()
-                        ? Effect.LEVEL
-                        : switch (scale) {
-                            case RATIO -> Effect.RATIO;
-                            case INTERVAL -> Effect.DIFFERENCE;
-                            case YES_NO -> Effect.SHARE;
-                            case TIME_TO_EVENT -> Effect.RATE;
-                            case RANK -> Effect.RANK;
-                        };
+        Effect usual = asked.said(Term.AT).isPresent() || asked.said(Term.OF).isPresent()
+                ? Effect.LEVEL
+                : switch (scale) {
+                    case RATIO -> Effect.RATIO;
+                    case INTERVAL -> Effect.DIFFERENCE;
+                    case YES_NO -> Effect.SHARE;
+                    case TIME_TO_EVENT -> Effect.RATE;
+                    case RANK -> Effect.RANK;
+                };
         return word(Term.EFFECT, Effect.values(), Effect::word, usual);
     }
 
@@ -110,7 +109,8 @@ final class Asking {
                         .formatted(
                                 term.key(),
                                 said.get(),
-                                String.join(", ", Arrays.stream(values).map(words).toList()))));
+                                String.join(
+                                        ", ", Arrays.stream(values).map(words).toList()))));
     }
 
     private Level level() {

@@ -10,8 +10,7 @@ import org.twinbar.finding.Finding;
  * @param specimens in the order of the table
  * @param findings what concerns all of them
  */
-public record Calculated(
-        MethodUsed used, List<JudgedSpecimen> specimens, List<Finding> findings) {
+public record Calculated(MethodUsed used, List<JudgedSpecimen> specimens, List<Finding> findings) {
     public Calculated {
         specimens = List.copyOf(specimens);
         findings = List.copyOf(findings);

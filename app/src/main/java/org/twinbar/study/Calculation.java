@@ -34,8 +34,8 @@ import org.twinbar.method.TestMethod;
 /**
  * From a table of specimens and their curves to results; needs no store.
  *
- * <p>Specimens are worked through on all cores, each one's curve read, calculated and let go of; the
- * results and the first refusal are the same on any number of threads.
+ * <p>Specimens are worked through on all cores, each one's curve read, calculated and let go of;
+ * the results and the first refusal are the same on any number of threads.
  */
 public final class Calculation {
 
@@ -102,7 +102,8 @@ public final class Calculation {
         return new Calculation(
                 method,
                 sheet,
-                (name, from, wanted) -> CurveFile.read(curves.find(name, from), ReadAs.found(), wanted),
+                (name, from, wanted) ->
+                        CurveFile.read(curves.find(name, from), ReadAs.found(), wanted),
                 corrections,
                 drawing,
                 progress);
@@ -124,7 +125,8 @@ public final class Calculation {
      * Calculates every specimen of a table.
      *
      * @param file what the table was read from
-     * @throws InputException where the table, a cell or a curve can't be read as the method needs it
+     * @throws InputException where the table, a cell or a curve can't be read as the method needs
+     *     it
      */
     public Calculated run(Table table, KeptFile file) {
         Description description = method.description();
@@ -171,11 +173,7 @@ public final class Calculation {
     }
 
     private JudgedSpecimen specimen(
-            SpecimenRow row,
-            KeptFile file,
-            Bench bench,
-            Presets presets,
-            Set<Channel> recorded) {
+            SpecimenRow row, KeptFile file, Bench bench, Presets presets, Set<Channel> recorded) {
         Description description = method.description();
         Readings.Builder builder = Readings.of(row.code(), row.group(), bench);
         presets.into(builder);
@@ -237,7 +235,10 @@ public final class Calculation {
             }
         }
         String none = Kind.NONE.word();
-        return instruments.stream().filter(it -> !it.name().equals(none)).distinct().toList();
+        return instruments.stream()
+                .filter(it -> !it.name().equals(none))
+                .distinct()
+                .toList();
     }
 
     private static Finding assumed(Instrument instrument) {

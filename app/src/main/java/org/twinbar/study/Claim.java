@@ -53,7 +53,8 @@ public record Claim(
                         keys.optional("about").orElse(words), conditions(here, keys), who));
         if (offBench.isEmpty() && !keys.list("condition").isEmpty()) {
             throw new InputException(
-                    "%s: conditions need the key 'decided_by', which says who decides".formatted(here));
+                    "%s: conditions need the key 'decided_by', which says who decides"
+                            .formatted(here));
         }
         return new Claim(words, keys.optional("said_by").orElse(""), questions, offBench);
     }
@@ -73,8 +74,7 @@ public record Claim(
         for (JsonNode node : keys.list("condition")) {
             Keys condition = Keys.of(where + ", condition", node, CONDITION_KEYS);
             conditions.add(new Answer.Condition(
-                    condition.text("text"),
-                    condition.optional("evidence").orElse("none here")));
+                    condition.text("text"), condition.optional("evidence").orElse("none here")));
         }
         return conditions;
     }

@@ -56,8 +56,8 @@ final class Columns {
      * Finds what each column is.
      *
      * @param presets what needs no column
-     * @throws InputException where a column that is needed is missing, one stands there twice, or its
-     *     unit measures something else
+     * @throws InputException where a column that is needed is missing, one stands there twice, or
+     *     its unit measures something else
      */
     static Columns of(Table table, Description description, Presets presets) {
         Columns columns = new Columns(table, description);
@@ -94,7 +94,8 @@ final class Columns {
                         ? named(column.label().substring(0, column.label().length() - 2))
                         : Optional.empty();
                 if (named.isPresent()) {
-                    readings.computeIfAbsent(named.get(), it -> new ArrayList<>()).add(column);
+                    readings.computeIfAbsent(named.get(), it -> new ArrayList<>())
+                            .add(column);
                 } else if (ownOf.isPresent()) {
                     own.put(ownOf.get(), once(own.get(ownOf.get()), column));
                 } else {
@@ -130,15 +131,15 @@ final class Columns {
             throw Place.of(table.name())
                     .refuse("there is no column 'specimen' among %s%s"
                             .formatted(
-                                    String.join(", ", headers),
-                                    Spelling.hint(SPECIMEN, headers)));
+                                    String.join(", ", headers), Spelling.hint(SPECIMEN, headers)));
         }
         if (table.rows().isEmpty()) {
             throw Place.of(table.name()).refuse("there is no row below the header");
         }
         for (int i = 0; i < factors.size(); i++) {
             for (Column other : factors.subList(0, i)) {
-                if (Presets.key(other.header()).equals(Presets.key(factors.get(i).header()))) {
+                if (Presets.key(other.header())
+                        .equals(Presets.key(factors.get(i).header()))) {
                     throw repeated(other, factors.get(i));
                 }
             }
@@ -211,7 +212,8 @@ final class Columns {
                 .toList();
         return factors.stream()
                 .flatMap(column -> Spelling.nearest(column.header(), wanted).stream()
-                        .map(name -> "; is '%s' meant to be '%s'?".formatted(column.header(), name)))
+                        .map(name ->
+                                "; is '%s' meant to be '%s'?".formatted(column.header(), name)))
                 .findFirst()
                 .orElse("");
     }
@@ -223,14 +225,14 @@ final class Columns {
                 .toList();
         for (Column column : factors) {
             Spelling.nearest(column.header(), names)
-                    .ifPresent(name ->
-                            findings.add(NEARLY_A_READING.with(column.header(), name)));
+                    .ifPresent(name -> findings.add(NEARLY_A_READING.with(column.header(), name)));
         }
     }
 
     Column specimen() {
         if (specimen == null) {
-            throw new IllegalStateException("columns are handed out only with a specimen among them");
+            throw new IllegalStateException(
+                    "columns are handed out only with a specimen among them");
         }
         return specimen;
     }

@@ -73,7 +73,8 @@ public final class Comparisons {
         List<String> treated = treated(observations, asked, control);
         if (question.level().isPresent()) {
             return treated.stream()
-                    .map(group -> Comparing.of(question, observations, control.orElse(group), group))
+                    .map(group ->
+                            Comparing.of(question, observations, control.orElse(group), group))
                     .toList();
         }
         String against = control.orElseThrow(
@@ -92,9 +93,9 @@ public final class Comparisons {
         observations.forEach(observation -> groups.add(observation.group()));
         control.ifPresent(groups::remove);
         if (groups.isEmpty()) {
-            throw new QuestionException(
-                    control.map(name -> "There is no group beside the control '%s'.".formatted(name))
-                            .orElse("There is no specimen to be asked about."));
+            throw new QuestionException(control.map(
+                            name -> "There is no group beside the control '%s'.".formatted(name))
+                    .orElse("There is no specimen to be asked about."));
         }
         return List.copyOf(groups);
     }

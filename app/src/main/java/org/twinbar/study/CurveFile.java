@@ -25,7 +25,9 @@ final class CurveFile {
         Curves.Read read = Curves.read(
                 Source.of(upload.name(), bytes),
                 as,
-                wanted.stream().map(it -> new Curves.Wanted(it.name(), it.unit())).toList());
+                wanted.stream()
+                        .map(it -> new Curves.Wanted(it.name(), it.unit()))
+                        .toList());
         Map<Channel, double[]> channels = new LinkedHashMap<>();
         for (Channel channel : wanted) {
             double[] values = read.values().get(channel.name());

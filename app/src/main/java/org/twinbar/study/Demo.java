@@ -7,8 +7,8 @@ import java.util.UUID;
 import org.twinbar.exchange.Place;
 
 /**
- * The demo study: a sailing club's printed fittings and a coat with a leaflet of claims. All of it is
- * invented, and says so.
+ * The demo study: a sailing club's printed fittings and a coat with a leaflet of claims. All of it
+ * is invented, and says so.
  */
 public final class Demo {
 
@@ -29,9 +29,11 @@ public final class Demo {
                 .find(NAME)
                 .orElseGet(() -> workspace.importStudy(
                         ACT,
-                        StudyFile.parse("study.toml", new String(
-                                bytes("study.toml", Place.of("study.toml")),
-                                StandardCharsets.UTF_8)),
+                        StudyFile.parse(
+                                "study.toml",
+                                new String(
+                                        bytes("study.toml", Place.of("study.toml")),
+                                        StandardCharsets.UTF_8)),
                         (name, from) -> Upload.of(name, bytes(name, from))));
     }
 

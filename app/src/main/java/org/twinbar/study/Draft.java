@@ -22,7 +22,9 @@ import org.twinbar.store.RawFiles;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
 
-/** Entries that an act is about to make; they are tried on the whole study before they are written. */
+/**
+ * Entries that an act is about to make; they are tried on the whole study before they are written.
+ */
 final class Draft {
 
     private final Store store;
@@ -175,8 +177,8 @@ final class Draft {
 
     private State.OfSpecimen specimen(State state, String method, String code) {
         State.KeptTest test = state.test(method)
-                .orElseThrow(() ->
-                        new InputException("the study has no %s test".formatted(method)));
+                .orElseThrow(
+                        () -> new InputException("the study has no %s test".formatted(method)));
         Table table = TableFile.read(Upload.of(test.table().name(), bytes(test.table())));
         List<String> codes = Columns.codes(table);
         if (!codes.contains(code)) {
@@ -194,9 +196,7 @@ final class Draft {
 
     private byte[] bytes(KeptFile file) {
         Upload upload = uploads.get(file.sha256());
-        return upload == null
-                ? store.files().read(new Digest(file.sha256()))
-                : upload.bytes();
+        return upload == null ? store.files().read(new Digest(file.sha256())) : upload.bytes();
     }
 
     private JudgedStudy judge(State state) {
@@ -206,8 +206,8 @@ final class Draft {
     /**
      * Writes what was drafted, files first, so that no entry names a file that isn't there.
      *
-     * @throws InputException where the study can't be calculated with it, or a question that it adds
-     *     can't be asked; nothing was written then
+     * @throws InputException where the study can't be calculated with it, or a question that it
+     *     adds can't be asked; nothing was written then
      */
     void write() {
         Judging.requireAskable(state(), methods, this::bytes, claims);

@@ -16,8 +16,8 @@ public interface Handed {
     /**
      * @param name as the table gives it
      * @param from where it stands there
-     * @throws org.twinbar.exchange.InputException where there is no such file, or its name leads out
-     *     of the folder
+     * @throws org.twinbar.exchange.InputException where there is no such file, or its name leads
+     *     out of the folder
      */
     Upload find(String name, Place from);
 
@@ -63,8 +63,7 @@ public interface Handed {
         try {
             Path file = folder.resolve(name).normalize();
             boolean within = file.startsWith(folder.normalize())
-                    && (!Files.exists(file)
-                            || file.toRealPath().startsWith(folder.toRealPath()));
+                    && (!Files.exists(file) || file.toRealPath().startsWith(folder.toRealPath()));
             if (within) {
                 return file;
             }

@@ -82,14 +82,11 @@ final class Judging {
     /**
      * Tries a study with new claims.
      *
-     * @throws InputException where a test can't be calculated, or a question of the new claims can't
-     *     be asked of the readings that are here
+     * @throws InputException where a test can't be calculated, or a question of the new claims
+     *     can't be asked of the readings that are here
      */
     static void requireAskable(
-            State state,
-            Methods methods,
-            Function<KeptFile, byte[]> files,
-            List<Claim> claims) {
+            State state, Methods methods, Function<KeptFile, byte[]> files, List<Claim> claims) {
         Judging judging = new Judging(state, methods, files, Progress.SILENT);
         state.tests().forEach(judging::calculate);
         for (Claim claim : claims) {
@@ -141,8 +138,7 @@ final class Judging {
         for (JudgedSpecimen specimen : specimens) {
             specimen.factors().forEach((factor, level) -> {
                 if (BATCHES.contains(Presets.key(factor)) && !level.isBlank()) {
-                    levels.computeIfAbsent(
-                                    List.of(specimen.group(), factor), it -> new TreeSet<>())
+                    levels.computeIfAbsent(List.of(specimen.group(), factor), it -> new TreeSet<>())
                             .add(level);
                 }
             });
@@ -184,10 +180,12 @@ final class Judging {
         }
         Asked asked = question.asked();
         Property property = property(question.method(), asked.property());
-        List<JudgedSpecimen> tested =
-                specimens.stream().filter(it -> it.method().equals(question.method())).toList();
+        List<JudgedSpecimen> tested = specimens.stream()
+                .filter(it -> it.method().equals(question.method()))
+                .toList();
         List<Observation> observations = Observing.of(tested, property, asked);
-        Subject subject = new Subject(property.label(), property.unit(), test.get().sheet().things());
+        Subject subject = new Subject(
+                property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
         List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked);
         List<Answer> answers = new ArrayList<>();
@@ -203,19 +201,17 @@ final class Judging {
 
     private Property property(String method, String name) {
         var description = Calculation.method(methods, method).description();
-        return description
-                .property(name)
-                .orElseThrow(() -> {
-                    List<String> names =
-                            description.properties().stream().map(Property::column).toList();
-                    return new QuestionException("The %s test yields no '%s'%s It yields %s."
-                            .formatted(
-                                    method,
-                                    name,
-                                    Spelling.nearest(name, names)
-                                            .map("; did you mean '%s'?"::formatted)
-                                            .orElse("."),
-                                    String.join(", ", names)));
-                });
+        return description.property(name).orElseThrow(() -> {
+            List<String> names =
+                    description.properties().stream().map(Property::column).toList();
+            return new QuestionException("The %s test yields no '%s'%s It yields %s."
+                    .formatted(
+                            method,
+                            name,
+                            Spelling.nearest(name, names)
+                                    .map("; did you mean '%s'?"::formatted)
+                                    .orElse("."),
+                            String.join(", ", names)));
+        });
     }
 }

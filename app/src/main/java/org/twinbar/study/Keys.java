@@ -11,8 +11,8 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 
 /**
- * The keys of one table of a study file, read strictly: a key that nobody knows is refused, for what
- * it was meant to say would be lost in silence.
+ * The keys of one table of a study file, read strictly: a key that nobody knows is refused, for
+ * what it was meant to say would be lost in silence.
  */
 final class Keys {
 
@@ -73,11 +73,13 @@ final class Keys {
         Map<String, String> map = new LinkedHashMap<>();
         if (value != null) {
             if (!value.isObject()) {
-                throw new InputException(
-                        "%s: '%s' must be a table such as { name = \"value\" }".formatted(where, key));
+                throw new InputException("%s: '%s' must be a table such as { name = \"value\" }"
+                        .formatted(where, key));
             }
-            value.fields().forEachRemaining(field ->
-                    map.put(field.getKey(), scalar(field.getKey(), field.getValue()).strip()));
+            value.fields()
+                    .forEachRemaining(field -> map.put(
+                            field.getKey(),
+                            scalar(field.getKey(), field.getValue()).strip()));
         }
         return map;
     }

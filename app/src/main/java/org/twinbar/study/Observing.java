@@ -71,8 +71,8 @@ final class Observing {
                 specimen.code(),
                 specimen.group(),
                 observed(specimen, property),
-                asked.said(Term.BLOCK).flatMap(kind ->
-                        block(kind, specimen.factors().getOrDefault(kind, ""))),
+                asked.said(Term.BLOCK)
+                        .flatMap(kind -> block(kind, specimen.factors().getOrDefault(kind, ""))),
                 factor(specimen, asked, Term.UNIT),
                 own,
                 moves,

@@ -32,7 +32,10 @@ interface Recordings {
         }
 
         int rows() {
-            return channels.values().stream().mapToInt(values -> values.length).max().orElse(0);
+            return channels.values().stream()
+                    .mapToInt(values -> values.length)
+                    .max()
+                    .orElse(0);
         }
     }
 }

@@ -61,7 +61,8 @@ final class ResultJson {
             given.put(
                     header,
                     new Observed.Between(
-                            value.path("atLeast").doubleValue(), value.path("below").doubleValue()));
+                            value.path("atLeast").doubleValue(),
+                            value.path("below").doubleValue()));
         } else if (value.has("atLeast")) {
             given.put(header, new Observed.AtLeast(value.path("atLeast").doubleValue()));
         } else if (value.has("below")) {
@@ -76,7 +77,7 @@ final class ResultJson {
         }
         value.path("moves")
                 .fields()
-                .forEachRemaining(move ->
-                        cells.put(header + "_move_" + move.getKey(), move.getValue().asText()));
+                .forEachRemaining(move -> cells.put(
+                        header + "_move_" + move.getKey(), move.getValue().asText()));
     }
 }

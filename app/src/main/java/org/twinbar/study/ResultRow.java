@@ -38,7 +38,9 @@ record ResultRow(
                 .orElseGet(() -> "line " + place.line().orElse(0));
     }
 
-    /** Returns a cell's value; where an event is told apart, what had not happened is "at least". */
+    /**
+     * Returns a cell's value; where an event is told apart, what had not happened is "at least".
+     */
     Observed observed(String header, Optional<String> event) {
         Observed observed =
                 given.containsKey(header) ? given.get(header) : parse(header, text(header));
@@ -52,9 +54,10 @@ record ResultRow(
         return switch (text(event).toLowerCase(Locale.ROOT)) {
             case "1", "yes" -> true;
             case "0", "no" -> false;
-            default -> throw place.column(event)
-                    .value(text(event))
-                    .refuseValue("is neither 1 (it happened) nor 0 (the test ended first)");
+            default ->
+                throw place.column(event)
+                        .value(text(event))
+                        .refuseValue("is neither 1 (it happened) nor 0 (the test ended first)");
         };
     }
 

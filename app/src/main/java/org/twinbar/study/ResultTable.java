@@ -17,8 +17,8 @@ import org.twinbar.quantity.Unit;
 import org.twinbar.study.Asked.Term;
 
 /**
- * A table with a row per specimen and a column per result, whoever wrote it: a spreadsheet's, or what
- * {@code calculate} gave.
+ * A table with a row per specimen and a column per result, whoever wrote it: a spreadsheet's, or
+ * what {@code calculate} gave.
  *
  * @param name of the file
  * @param headers in their order
@@ -39,7 +39,8 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
             Map<String, String> cells = new LinkedHashMap<>();
             table.columns().forEach(column -> {
                 boolean there = column.index() < row.cells().size();
-                cells.put(column.header(), there ? row.cells().get(column.index()).strip() : "");
+                cells.put(
+                        column.header(), there ? row.cells().get(column.index()).strip() : "");
             });
             rows.add(new ResultRow(
                     Place.of(table.name()).line(row.line()),
@@ -48,9 +49,7 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
                     Map.of()));
         });
         return new ResultTable(
-                table.name(),
-                table.columns().stream().map(it -> it.header()).toList(),
-                rows);
+                table.name(), table.columns().stream().map(it -> it.header()).toList(), rows);
     }
 
     static ResultTable ofJson(String name, String json) {
@@ -74,7 +73,8 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
         asked.where().forEach((column, level) -> where.put(header(column, "where"), level));
         Map<Map<String, String>, List<Observation>> parts = new LinkedHashMap<>();
         for (ResultRow row : rows) {
-            if (where.entrySet().stream().allMatch(it -> row.text(it.getKey()).equals(it.getValue()))) {
+            if (where.entrySet().stream()
+                    .allMatch(it -> row.text(it.getKey()).equals(it.getValue()))) {
                 Map<String, String> part = new LinkedHashMap<>();
                 parting.forEach(column -> part.put(column, row.text(column)));
                 Observation observation = new Observation(
@@ -130,8 +130,8 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
                 .toList();
         List<String> found = whole.isEmpty()
                 ? headers.stream()
-                        .filter(it -> Presets.key(Labelled.parse(it).name())
-                                .equals(Presets.key(wanted)))
+                        .filter(it ->
+                                Presets.key(Labelled.parse(it).name()).equals(Presets.key(wanted)))
                         .toList()
                 : whole;
         if (found.isEmpty()) {

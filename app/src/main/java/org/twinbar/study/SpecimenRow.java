@@ -15,7 +15,6 @@ import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
-import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.Numbers;
@@ -85,8 +84,8 @@ final class SpecimenRow {
     List<Reading> asTheyCame(KeptFile file) {
         List<Reading> came = new ArrayList<>();
         for (Column column : table.columns()) {
-            boolean reading = columns.readings().values().stream()
-                    .anyMatch(group -> group.contains(column));
+            boolean reading =
+                    columns.readings().values().stream().anyMatch(group -> group.contains(column));
             Optional<Reading.Corrected> corrected = corrections.of(row.line(), column.header());
             if (reading && (corrected.isPresent() || !asItCame(column).isEmpty())) {
                 came.add(new Reading(
@@ -157,7 +156,8 @@ final class SpecimenRow {
     }
 
     private double uncertainty(Input input, Column column) {
-        double value = column.unit().orElse(input.unit()).differenceTo(input.unit()).apply(parse(column));
+        double value =
+                column.unit().orElse(input.unit()).differenceTo(input.unit()).apply(parse(column));
         if (!(value >= 0)) {
             throw place(column)
                     .refuse("the standard uncertainty is %s, must be zero or more"
@@ -191,8 +191,7 @@ final class SpecimenRow {
                         .findFirst()
                         .orElseThrow(() -> place(column)
                                 .value(text)
-                                .refuseValue("is none of "
-                                        + String.join(", ", words.allowed())));
+                                .refuseValue("is none of " + String.join(", ", words.allowed())));
         readings.word(words, word);
     }
 

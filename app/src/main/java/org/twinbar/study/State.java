@@ -92,8 +92,7 @@ final class State {
     }
 
     static ObjectNode json(StudyFile.Head head) {
-        return object()
-                .put("name", head.name())
+        return object().put("name", head.name())
                 .put("question", head.question())
                 .put("about", head.about())
                 .put("invented", head.origin() == JudgedStudy.Origin.INVENTED);
@@ -130,15 +129,15 @@ final class State {
     }
 
     private static ObjectNode json(KeptFile file) {
-        return object()
-                .put("name", file.name())
+        return object().put("name", file.name())
                 .put("sha256", file.sha256())
                 .put("bytes", file.bytes());
     }
 
     private void leaveOut(Entry entry, JsonNode value) {
         OfSpecimen specimen = new OfSpecimen(
-                UUID.fromString(value.path("test").asText()), value.path("specimen").asText());
+                UUID.fromString(value.path("test").asText()),
+                value.path("specimen").asText());
         String why = entry.reason().orElse("no reason was given");
         String who = value.path("who").asText(entry.who());
         ZonedDateTime when = value.has("when")
@@ -162,16 +161,14 @@ final class State {
     }
 
     static ObjectNode leaveOut(OfSpecimen specimen, LeftOut.Sight sight) {
-        return object()
-                .put("test", specimen.test().toString())
+        return object().put("test", specimen.test().toString())
                 .put("specimen", specimen.code())
                 .put("counts", false)
                 .put("sight", sight.name());
     }
 
     static ObjectNode takeBack(OfSpecimen specimen) {
-        return object()
-                .put("test", specimen.test().toString())
+        return object().put("test", specimen.test().toString())
                 .put("specimen", specimen.code())
                 .put("counts", true);
     }
@@ -199,8 +196,7 @@ final class State {
     }
 
     static ObjectNode correction(CellOf cell, String specimen, String from, String to) {
-        return object()
-                .put("test", cell.test().toString())
+        return object().put("test", cell.test().toString())
                 .put("specimen", specimen)
                 .put("line", cell.cell().line())
                 .put("column", cell.cell().header())

@@ -14,8 +14,8 @@ import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
 
 /**
- * A study as a person writes it down in TOML: what is asked, which tables hold the readings, what is
- * claimed. A file of claims alone is one with the other parts left away. The keys are told in
+ * A study as a person writes it down in TOML: what is asked, which tables hold the readings, what
+ * is claimed. A file of claims alone is one with the other parts left away. The keys are told in
  * docs/claims.md.
  *
  * @param head what the study is called and asks, where the file says so
@@ -104,18 +104,19 @@ public record StudyFile(
     private static LeaveOut leaveOut(String where, JsonNode node) {
         Keys keys = Keys.of(where + ", left_out", node, LEFT_OUT_KEYS);
         String sight = keys.text("sight");
-        LeftOut.Sight seen =
-                switch (sight) {
-                    case "before" -> LeftOut.Sight.BEFORE_VALUE_WAS_SEEN;
-                    case "after" -> LeftOut.Sight.AFTER_VALUE_WAS_SEEN;
-                    default -> throw new InputException(
-                            "%s, left_out: sight '%s' must be before or after, as its value was seen"
-                                    .formatted(where, sight));
-                };
+        LeftOut.Sight seen = switch (sight) {
+            case "before" -> LeftOut.Sight.BEFORE_VALUE_WAS_SEEN;
+            case "after" -> LeftOut.Sight.AFTER_VALUE_WAS_SEEN;
+            default ->
+                throw new InputException(
+                        "%s, left_out: sight '%s' must be before or after, as its value was seen"
+                                .formatted(where, sight));
+        };
         return new LeaveOut(
                 keys.text("method"),
                 keys.text("specimen"),
-                new LeftOut(keys.text("who"), when(where, keys.text("when")), keys.text("why"), seen));
+                new LeftOut(
+                        keys.text("who"), when(where, keys.text("when")), keys.text("why"), seen));
     }
 
     private static ZonedDateTime when(String where, String text) {

@@ -125,8 +125,7 @@ public record TestSheet(
             }
             return quantity;
         } catch (QuantityException e) {
-            throw new InputException(
-                    "%s of %s: %s".formatted(what, each.getKey(), e.getMessage()));
+            throw new InputException("%s of %s: %s".formatted(what, each.getKey(), e.getMessage()));
         }
     }
 

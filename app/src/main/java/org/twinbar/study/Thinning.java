@@ -26,9 +26,7 @@ final class Thinning {
      * @return nothing where fewer than two channels were recorded, or the record has no row
      */
     static Optional<Curve> of(
-            Description description,
-            Recordings.Recording recording,
-            Map<Mark, OptionalInt> marks) {
+            Description description, Recordings.Recording recording, Map<Mark, OptionalInt> marks) {
         List<Channel> recorded = description.channels().stream()
                 .filter(recording.channels()::containsKey)
                 .toList();

@@ -107,8 +107,8 @@ public final class Workspace implements AutoCloseable {
         UUID id = act.entry("study");
         Optional<StudyName> taken = find(head.name());
         if (taken.filter(study -> !study.id().equals(id)).isPresent()) {
-            throw new InputException("there is a study '%s' in %s already"
-                    .formatted(head.name(), store.folder()));
+            throw new InputException(
+                    "there is a study '%s' in %s already".formatted(head.name(), store.folder()));
         }
         Draft draft = draft(act, id, List.of());
         draft.say(Aspect.STUDY, State.json(head));

@@ -14,8 +14,8 @@ import java.util.Random;
 /**
  * Makes up the readings of the demo study, with a fixed seed: nobody measured them.
  *
- * <p>Run {@code main} to write them into the sources again. What the bars, cups and coat are taken to
- * do stands in the constants; none of it is a value of a real material.
+ * <p>Run {@code main} to write them into the sources again. What the bars, cups and coat are taken
+ * to do stands in the constants; none of it is a value of a real material.
  */
 final class DemoReadings {
 
@@ -38,8 +38,7 @@ final class DemoReadings {
 
     /** Writes the readings into the folder of the demo, or the folder that is named. */
     public static void main(String[] arguments) throws IOException {
-        Path folder =
-                Path.of(arguments.length > 0 ? arguments[0] : "app/src/main/resources/demo");
+        Path folder = Path.of(arguments.length > 0 ? arguments[0] : "app/src/main/resources/demo");
         for (Map.Entry<String, String> file : make().entrySet()) {
             Path path = folder.resolve(file.getKey());
             Files.createDirectories(path.getParent());
@@ -120,8 +119,9 @@ final class DemoReadings {
 
     private String pull(
             Orientation orientation, int run, double material, boolean coated, int number) {
-        String code = "%s%s%s".formatted(
-                orientation.name().charAt(0), coated ? "C" : "P", Integer.toString(number));
+        String code = "%s%s%s"
+                .formatted(
+                        orientation.name().charAt(0), coated ? "C" : "P", Integer.toString(number));
         boolean shoulder = code.equals("FP5");
         boolean bubble = code.equals("FC4");
         double width = 10.06 + 0.03 * random.nextGaussian();
@@ -169,8 +169,7 @@ final class DemoReadings {
         List<String> rows = new ArrayList<>();
         rows.add("time_s,displacement_mm,force_N");
         double slack = 0.06 + 0.08 * random.nextDouble();
-        double strainAtPeak =
-                orientation.strainAtPeak * (1 + 0.03 * random.nextGaussian());
+        double strainAtPeak = orientation.strainAtPeak * (1 + 0.03 * random.nextGaussian());
         double travelAtPeak = travel(strainAtPeak, strainAtPeak, orientation, peak, slack);
         int row = 0;
         int after = 0;
@@ -243,10 +242,12 @@ final class DemoReadings {
                 double thickness = 4.06 + 0.02 * random.nextGaussian();
                 double width = 10.05 + 0.03 * random.nextGaussian();
                 double film = coated ? COAT_MM + 0.012 * random.nextGaussian() : 0;
-                double energy = 0.68 * runShift * (coated ? 1.02 : 1)
-                        * (1 + 0.055 * random.nextGaussian());
-                double mass = 80 * (thickness * width * 1.24e-3
-                        + ((thickness + 2 * film) * (width + 2 * film) - thickness * width) * 1.1e-3);
+                double energy =
+                        0.68 * runShift * (coated ? 1.02 : 1) * (1 + 0.055 * random.nextGaussian());
+                double mass = 80
+                        * (thickness * width * 1.24e-3
+                                + ((thickness + 2 * film) * (width + 2 * film) - thickness * width)
+                                        * 1.1e-3);
                 rows.add(String.join(
                         ",",
                         (coated ? "IC" : "IP") + number,
@@ -268,8 +269,7 @@ final class DemoReadings {
     /** The angle to which the hammer rises, its own losses taken off as the swing is long. */
     private static double rise(double energy) {
         double fall = StrictMath.cos(StrictMath.toRadians(RELEASE_DEG));
-        double loss = HAMMER_NM
-                * (StrictMath.cos(StrictMath.toRadians(FREE_RISE_DEG)) - fall);
+        double loss = HAMMER_NM * (StrictMath.cos(StrictMath.toRadians(FREE_RISE_DEG)) - fall);
         double rise = 90;
         for (int step = 0; step < 20; step++) {
             double swing = (RELEASE_DEG + rise) / (RELEASE_DEG + FREE_RISE_DEG);
