@@ -1,5 +1,7 @@
 package org.twinbar.method;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -211,9 +213,9 @@ public final class Readings {
         return List.copyOf(recorded.sources.values());
     }
 
-    /** Returns the marks that have been sought so far. */
+    /** Returns the marks that have been sought so far, in that order. */
     public Map<Mark, OptionalInt> marks() {
-        return Map.copyOf(recorded.foundMarks);
+        return Collections.unmodifiableMap(new LinkedHashMap<>(recorded.foundMarks));
     }
 
     /** Returns the instruments that were asked about and assumed, by their names. */

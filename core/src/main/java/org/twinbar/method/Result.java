@@ -1,6 +1,7 @@
 package org.twinbar.method;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import org.twinbar.uncertainty.Source;
  *
  * @param yields what became of each property, in the method's order
  * @param budgets for the properties that have a number, what may be wrong with it
- * @param marks the places on its curve, where there is one
+ * @param marks the places on its curve, where there is one, in the order of the description
  */
 public record Result(
         String specimen,
@@ -27,6 +28,13 @@ public record Result(
         Map<Property, Budget> budgets,
         List<Finding> findings,
         Map<Mark, OptionalInt> marks) {
+
+    public Result {
+        yields = Collections.unmodifiableMap(new LinkedHashMap<>(yields));
+        budgets = Collections.unmodifiableMap(new LinkedHashMap<>(budgets));
+        findings = List.copyOf(findings);
+        marks = Collections.unmodifiableMap(new LinkedHashMap<>(marks));
+    }
 
     /**
      * Calculates one specimen: once as it was read, and again in the worlds in which each source of
@@ -55,7 +63,18 @@ public record Result(
                 outcome.yields(),
                 budgets,
                 outcome.findings(),
-                readings.marks());
+                inOrder(method.description().marks(), readings.marks()));
+    }
+
+    private static Map<Mark, OptionalInt> inOrder(List<Mark> order, Map<Mark, OptionalInt> found) {
+        Map<Mark, OptionalInt> marks = new LinkedHashMap<>();
+        for (Mark mark : order) {
+            OptionalInt row = found.get(mark);
+            if (row != null) {
+                marks.put(mark, row);
+            }
+        }
+        return marks;
     }
 
     /**

@@ -39,7 +39,7 @@ public enum Shape {
         return switch (this) {
             case NORMAL -> polar(random, Double.POSITIVE_INFINITY);
             case RECTANGULAR -> Math.sqrt(3) * (2 * random.nextDouble() - 1);
-            case TRIANGULAR -> Math.sqrt(6) * (random.nextDouble() - random.nextDouble());
+            case TRIANGULAR -> Math.sqrt(6) * (random.nextDouble() + random.nextDouble() - 1);
             case ARCSINE -> Math.sqrt(2) * StrictMath.sin(2 * Math.PI * random.nextDouble());
             case STUDENT -> polar(random, degreesOfFreedom);
         };

@@ -87,6 +87,15 @@ class MethodsLawsTest {
                 assertThat(budget.value()).isFinite();
                 assertThat(budget.u()).isFinite();
             });
+            List<Mark> described = method.description().marks();
+            assertThat(described)
+                    .as("seed %s", shown)
+                    .containsAll(readings.marks().keySet());
+            assertThat(result.marks().keySet())
+                    .as("seed %s", shown)
+                    .containsExactlyElementsOf(described.stream()
+                            .filter(readings.marks()::containsKey)
+                            .toList());
             assertThat(result.findings())
                     .as("seed %s", shown)
                     .allSatisfy(finding ->
