@@ -6,14 +6,25 @@ import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.Fieller;
 import org.twinbar.statistics.LogRatio;
 import org.twinbar.statistics.RatioInterval;
+import org.twinbar.statistics.TwoGroups;
 import org.twinbar.statistics.TwoMeans;
 import org.twinbar.statistics.Welch;
+import org.twinbar.statistics.resampling.Bootstrap;
+import org.twinbar.statistics.resampling.BootstrapInterval;
+import org.twinbar.statistics.resampling.Permutation;
+import org.twinbar.statistics.resampling.PermutationInterval;
+import org.twinbar.statistics.resampling.TwoGroupStatistic;
 
 /** The intervals that were asked for beside the default one. */
 record Besides(Question question, double step) {
 
     private static final String NEEDS_MEANS =
             "this interval compares two means, with two specimens or more in each group";
+
+    private static final String NEEDS_ABOVE_ZERO = "a ratio needs values above zero";
+
+    private static final String TOO_FEW_SPLITS =
+            "so few specimens can be dealt into two groups in too few ways for this level";
 
     List<Beside> of(Judge.Judged judged) {
         List<Beside> all = new ArrayList<>();
@@ -40,7 +51,8 @@ record Besides(Question question, double step) {
                 aboveZero
                         ? estimate(kind, LogRatio.ofMeans(means, question.confidence()))
                         : none(kind, "a ratio needs means above zero");
-            case BCA, PERMUTATION -> none(kind, NEEDS_MEANS);
+            case BCA -> resampled(kind, TwoGroups.of(ours, others), ratio);
+            case PERMUTATION -> permuted(kind, TwoGroups.of(ours, others), ratio);
         };
     }
 
@@ -60,6 +72,47 @@ record Besides(Question question, double step) {
                 Amount.none(open.reason()),
                 Amount.none(open.reason()),
                 open.method());
+    }
+
+    private Beside resampled(IntervalKind kind, TwoGroups groups, boolean ratio) {
+        if (ratio && !groups.isAboveZero()) {
+            return none(kind, NEEDS_ABOVE_ZERO);
+        }
+        BootstrapInterval interval = Bootstrap.seeded(question.seed())
+                .twoGroups(
+                        groups,
+                        ratio
+                                ? TwoGroupStatistic.RATIO_OF_MEANS
+                                : TwoGroupStatistic.DIFFERENCE_OF_MEANS,
+                        question.confidence());
+        return new Beside(
+                kind.word(),
+                Amount.of(interval.estimate()),
+                Amount.of(interval.low()),
+                Amount.of(interval.high()),
+                interval.method());
+    }
+
+    private Beside permuted(IntervalKind kind, TwoGroups groups, boolean ratio) {
+        if (ratio && !groups.isAboveZero()) {
+            return none(kind, NEEDS_ABOVE_ZERO);
+        }
+        PermutationInterval interval = Permutation.seeded(question.seed())
+                .interval(
+                        groups,
+                        ratio ? Permutation.Effect.RATIO : Permutation.Effect.DIFFERENCE,
+                        question.confidence());
+        if (!interval.isBounded()) {
+            Amount none = Amount.none(TOO_FEW_SPLITS);
+            return new Beside(
+                    kind.word(), Amount.of(interval.estimate()), none, none, interval.method());
+        }
+        return new Beside(
+                kind.word(),
+                Amount.of(interval.estimate()),
+                Amount.of(interval.low()),
+                Amount.of(interval.high()),
+                interval.method());
     }
 
     private static Beside estimate(IntervalKind kind, Estimate estimate) {

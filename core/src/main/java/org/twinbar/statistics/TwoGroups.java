@@ -54,10 +54,16 @@ public final class TwoGroups {
     public TwoGroups holdingEach(int leastInclusive) {
         int fewest = Math.min(treated.length, control.length);
         if (fewest < leastInclusive) {
-            throw new IllegalArgumentException("each group needs at least " + leastInclusive
-                    + " values, but one has " + fewest);
+            throw new IllegalArgumentException("Each group needs at least " + leastInclusive
+                    + " values, but one has " + fewest + ".");
         }
         return this;
+    }
+
+    /** Whether every value is above zero, as a ratio needs. */
+    public boolean isAboveZero() {
+        return Arrays.stream(treated).allMatch(value -> value > 0)
+                && Arrays.stream(control).allMatch(value -> value > 0);
     }
 
     /**
@@ -66,13 +72,12 @@ public final class TwoGroups {
      * @throws IllegalArgumentException if a value is ≤ 0
      */
     public TwoGroups aboveZero() {
-        for (double[] group : new double[][] {treated, control}) {
-            for (double value : group) {
-                if (!(value > 0)) {
-                    throw new IllegalArgumentException(
-                            "a ratio needs values above 0, but one is " + value);
-                }
-            }
+        if (!isAboveZero()) {
+            double least = Math.min(
+                    Arrays.stream(treated).min().orElse(Double.MAX_VALUE),
+                    Arrays.stream(control).min().orElse(Double.MAX_VALUE));
+            throw new IllegalArgumentException(
+                    "A ratio needs values above 0, but one is " + least + ".");
         }
         return this;
     }
@@ -80,8 +85,8 @@ public final class TwoGroups {
     private static double[] finite(double[] values, String name) {
         for (double value : values) {
             if (!Double.isFinite(value)) {
-                throw new IllegalArgumentException(
-                        "the values of the " + name + " group must be finite, but one is " + value);
+                throw new IllegalArgumentException("The values of the " + name
+                        + " group must be finite, but one is " + value + ".");
             }
         }
         return values.clone();

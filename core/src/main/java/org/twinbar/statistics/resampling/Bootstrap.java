@@ -10,17 +10,17 @@ import org.twinbar.statistics.TwoGroups;
 /**
  * Bias-corrected and accelerated (BCa) bootstrap intervals.
  *
- * <p>Ends are the quantiles of the resampled statistics at Φ(z₀ + (z₀ ± z)/(1 − a(z₀ ± z))); z₀ = Φ⁻¹ of the share of
- * resamples below the estimate, ties counting half; a = Σd³/(6(Σd²)^1.5) from the jackknife, where two groups are
- * resampled each value of a group of n weighing 1/n. Quantiles are interpolated between the order statistics at
- * (B − 1)p.
+ * <p>Ends are the quantiles of the resampled statistics at Φ(z₀ + (z₀ ± z)/(1 − a(z₀ ± z))); z₀ =
+ * Φ⁻¹ of the share of resamples below the estimate, ties counting half; a = Σd³/(6(Σd²)^1.5) from
+ * the jackknife, where two groups are resampled each value of a group of n weighing 1/n. Quantiles
+ * are interpolated between the order statistics at (B − 1)p.
  *
- * <p>With few values the interval is too narrow: of normal values with n = 5 a group, 88.5 % instead of 95 %
- * (METHODS.md I.2). It stands beside a verdict and never carries it. A median of few values takes few distinct
- * values, and its jackknife is rough.
+ * <p>With few values the interval is too narrow: of normal values with n = 5 a group, 88.5 %
+ * instead of 95 % (METHODS.md I.2). It stands beside a verdict and never carries it. A median of
+ * few values takes few distinct values, and its jackknife is rough.
  *
- * <p>Source: B. Efron, Better bootstrap confidence intervals, JASA 82 (1987) 171; B. Efron and R. J. Tibshirani, An
- * Introduction to the Bootstrap, 1993, ch. 14.
+ * <p>Source: B. Efron, Better bootstrap confidence intervals, JASA 82 (1987) 171; B. Efron and R.
+ * J. Tibshirani, An Introduction to the Bootstrap, 1993, ch. 14.
  */
 public final class Bootstrap {
 
@@ -47,7 +47,8 @@ public final class Bootstrap {
      */
     public Bootstrap withResamples(int count) {
         if (count < 1000) {
-            throw new IllegalArgumentException("at least 1000 resamples are needed, not " + count);
+            throw new IllegalArgumentException(
+                    "At least 1000 resamples are needed, not " + count + ".");
         }
         return new Bootstrap(count, seed);
     }
@@ -55,10 +56,11 @@ public final class Bootstrap {
     /**
      * The effect of a treatment; each group is resampled for itself.
      *
-     * @throws IllegalArgumentException if a group has fewer than 2 values, if level is not within (0, 1), or if a
-     *     value is ≤ 0 for a ratio
+     * @throws IllegalArgumentException if a group has fewer than 2 values, if level is not within
+     *     (0, 1), or if a value is ≤ 0 for a ratio
      */
-    public BootstrapInterval twoGroups(TwoGroups groups, TwoGroupStatistic statistic, double level) {
+    public BootstrapInterval twoGroups(
+            TwoGroups groups, TwoGroupStatistic statistic, double level) {
         groups.holdingEach(2);
         if (statistic.isRatio()) {
             groups.aboveZero();
@@ -94,13 +96,14 @@ public final class Bootstrap {
      * Any statistic of rows drawn together, told by their indexes: a correlation, a fitted slope.
      *
      * @param rows how many rows there are
-     * @param statistic calculates from row indexes, each in [0, rows), repeats included; it must not keep the array
+     * @param statistic calculates from row indexes, each in [0, rows), repeats included; it must
+     *     not keep the array
      * @param level share of studies whose interval should hold the truth
      * @throws IllegalArgumentException if {@code rows} &lt; 3, or if level is not within (0, 1)
      */
     public BootstrapInterval rows(int rows, ToDoubleFunction<int[]> statistic, double level) {
         if (rows < 3) {
-            throw new IllegalArgumentException("at least 3 rows are needed, not " + rows);
+            throw new IllegalArgumentException("At least 3 rows are needed, not " + rows + ".");
         }
         int[] indexes = new int[rows];
         for (int i = 0; i < rows; i++) {
@@ -123,13 +126,20 @@ public final class Bootstrap {
             }
             drawn[draw] = statistic.applyAsDouble(indexes);
         }
-        return interval(estimate, drawn, acceleration(leftOut), level, rows, "BCa bootstrap of rows");
+        return interval(
+                estimate, drawn, acceleration(leftOut), level, rows, "BCa bootstrap of rows");
     }
 
     private BootstrapInterval interval(
-            double estimate, double[] drawn, double acceleration, double level, int n, String method) {
+            double estimate,
+            double[] drawn,
+            double acceleration,
+            double level,
+            int n,
+            String method) {
         if (!(level > 0 && level < 1)) {
-            throw new IllegalArgumentException("a level lies between 0 and 1, but this is " + level);
+            throw new IllegalArgumentException(
+                    "The level must lie between 0 and 1, not " + level + ".");
         }
         double below = 0;
         double sum = 0;
@@ -145,11 +155,13 @@ public final class Bootstrap {
             }
         }
         int count = drawn.length;
-        // Half a resample from either end, so that a one-sided heap of resamples has a finite quantile.
+        // Half a resample from either end, so that a one-sided heap of resamples has a finite
+        // quantile.
         double share = Math.min(1 - 0.5 / count, Math.max(0.5 / count, below / count));
         double bias = NORMAL.inverseCumulativeProbability(share);
         double z = NORMAL.inverseCumulativeProbability((1 - level) / 2);
-        double[] ends = quantiles(drawn, shifted(bias, acceleration, z), shifted(bias, acceleration, -z));
+        double[] ends =
+                quantiles(drawn, shifted(bias, acceleration, z), shifted(bias, acceleration, -z));
         return new BootstrapInterval(
                 estimate,
                 ends[0],
@@ -175,8 +187,9 @@ public final class Bootstrap {
         int last = values.length - 1;
         int belowLow = (int) atLow;
         int belowHigh = (int) atHigh;
-        Selection.select(
-                values, new int[] {belowLow, Math.min(last, belowLow + 1), belowHigh, Math.min(last, belowHigh + 1)});
+        Selection.select(values, new int[] {
+            belowLow, Math.min(last, belowLow + 1), belowHigh, Math.min(last, belowHigh + 1)
+        });
         return new double[] {
             between(values[belowLow], values[Math.min(last, belowLow + 1)], atLow - belowLow),
             between(values[belowHigh], values[Math.min(last, belowHigh + 1)], atHigh - belowHigh)

@@ -3,7 +3,10 @@ package org.twinbar.statistics.resampling;
 import java.util.Arrays;
 import org.apache.commons.rng.UniformRandomProvider;
 
-/** Mean or median of one group: of all its values, of all but one, and of values drawn from it with replacement. */
+/**
+ * Mean or median of one group: of all its values, of all but one, and of values drawn from it with
+ * replacement.
+ */
 sealed interface Centre {
 
     double value();
@@ -17,8 +20,8 @@ sealed interface Centre {
     /**
      * Fills an array with indexes below {@code bound}, two from each 64 bits.
      *
-     * <p>An index is ⌊u·bound/2³²⌋ for 32 random bits u; its chance differs from 1/bound by less than 2⁻³², far
-     * below what any number of resamples could show.
+     * <p>An index is ⌊u·bound/2³²⌋ for 32 random bits u; its chance differs from 1/bound by less
+     * than 2⁻³², far below what any number of resamples could show.
      */
     static void draw(int[] indexes, int bound, UniformRandomProvider random) {
         int even = indexes.length & ~1;
@@ -88,7 +91,9 @@ sealed interface Centre {
             for (int out = 0; out < n; out++) {
                 int low = (n - 2) / 2;
                 int high = (n - 1) / 2;
-                medians[out] = (sorted[low < out ? low : low + 1] + sorted[high < out ? high : high + 1]) / 2;
+                medians[out] =
+                        (sorted[low < out ? low : low + 1] + sorted[high < out ? high : high + 1])
+                                / 2;
             }
             return medians;
         }

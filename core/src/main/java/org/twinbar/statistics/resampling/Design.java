@@ -3,7 +3,10 @@ package org.twinbar.statistics.resampling;
 import java.util.List;
 import org.twinbar.statistics.TwoGroups;
 
-/** The blocks that hold both groups, and the effects seen in them, each block weighted by n₁n₂/(n₁+n₂). */
+/**
+ * The blocks that hold both groups, and the effects seen in them, each block weighted by
+ * n₁n₂/(n₁+n₂).
+ */
 record Design(List<TwoGroups> blocks, int treatedCount, int controlCount) {
 
     /**
@@ -17,7 +20,8 @@ record Design(List<TwoGroups> blocks, int treatedCount, int controlCount) {
                 .map(block -> ratio ? block.aboveZero() : block)
                 .toList();
         if (both.isEmpty()) {
-            throw new IllegalArgumentException("a permutation needs a block that holds both groups");
+            throw new IllegalArgumentException(
+                    "A permutation needs a block that holds both groups.");
         }
         return new Design(
                 both,

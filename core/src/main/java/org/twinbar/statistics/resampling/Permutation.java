@@ -7,26 +7,35 @@ import org.apache.commons.numbers.arrays.Selection;
 import org.twinbar.statistics.TwoGroups;
 
 /**
- * Permutation test and interval for two groups: what would dealing out the labels by chance have given?
+ * Permutation test and interval for two groups: what would dealing out the labels by chance have
+ * given?
  *
- * <p>All splits of the values into groups of the sizes seen are listed where they are few enough; otherwise splits are
- * drawn from a seed. Within blocks, labels move only inside their block. The test is exact where labels were dealt out
- * at random, or where the groups are alike but for the effect; where their spreads differ, use {@link
- * Statistic#WELCH_T}, which then holds for larger groups.
+ * <p>All splits of the values into groups of the sizes seen are listed where they are few enough;
+ * otherwise splits are drawn from a seed. Within blocks, labels move only inside their block. The
+ * test is exact where labels were dealt out at random, or where the groups are alike but for the
+ * effect; where their spreads differ, use {@link Statistic#WELCH_T}, which then holds for larger
+ * groups.
  *
- * <p>Source: E. S. Edgington and P. Onghena, Randomization Tests, 4th ed. 2007; for the interval P. H. Garthwaite,
- * Confidence intervals from randomization tests, Biometrics 52 (1996) 1387; for (b+1)/(B+1) B. Phipson and G. K.
- * Smyth, Permutation p-values should never be zero, Stat. Appl. Genet. Mol. Biol. 9 (2010) 39.
+ * <p>Source: E. S. Edgington and P. Onghena, Randomization Tests, 4th ed. 2007; for the interval P.
+ * H. Garthwaite, Confidence intervals from randomization tests, Biometrics 52 (1996) 1387; for
+ * (b+1)/(B+1) B. Phipson and G. K. Smyth, Permutation p-values should never be zero, Stat. Appl.
+ * Genet. Mol. Biol. 9 (2010) 39.
  */
 public final class Permutation {
 
     /** What is calculated for each split. */
     public enum Statistic {
-        /** Difference of means; in blocks, the mean of the blocks' differences weighted by n₁n₂/(n₁+n₂). */
+        /**
+         * Difference of means; in blocks, the mean of the blocks' differences weighted by
+         * n₁n₂/(n₁+n₂).
+         */
         DIFFERENCE_OF_MEANS,
         /** Welch's t; in blocks, of the values less their block's mean. */
         WELCH_T,
-        /** Logarithm of the ratio of means, values above zero; in blocks, of the means weighted likewise. */
+        /**
+         * Logarithm of the ratio of means, values above zero; in blocks, of the means weighted
+         * likewise.
+         */
         LOG_RATIO_OF_MEANS
     }
 
@@ -70,7 +79,8 @@ public final class Permutation {
      */
     public Permutation withDraws(int count) {
         if (count < 1) {
-            throw new IllegalArgumentException("at least 1 split must be drawn, not " + count);
+            throw new IllegalArgumentException(
+                    "At least 1 split must be drawn, not " + count + ".");
         }
         return new Permutation(mostSplits, count, seed);
     }
@@ -83,19 +93,20 @@ public final class Permutation {
     /**
      * Tests for an effect, labels moving within their block.
      *
-     * <p>p = #{T* ≥ T}/C over all C splits, or (1 + #{T* ≥ T})/(B + 1) over B drawn ones; two-sided by |T|. Values
-     * equal but for rounding count as equal. The smallest two-sided p of 3 + 3 values is 0.1.
+     * <p>p = #{T* ≥ T}/C over all C splits, or (1 + #{T* ≥ T})/(B + 1) over B drawn ones; two-sided
+     * by |T|. Values equal but for rounding count as equal. The smallest two-sided p of 3 + 3
+     * values is 0.1.
      *
-     * @throws IllegalArgumentException if no block holds both groups, or if a value is ≤ 0 for a ratio
+     * @throws IllegalArgumentException if no block holds both groups, or if a value is ≤ 0 for a
+     *     ratio
      */
     public PermutationTest test(List<TwoGroups> blocks, Statistic statistic) {
         Design design = Design.of(blocks, statistic == Statistic.LOG_RATIO_OF_MEANS);
-        SplitStatistic calculated =
-                switch (statistic) {
-                    case DIFFERENCE_OF_MEANS -> SplitStatistic.sum(design);
-                    case WELCH_T -> SplitStatistic.welch(design);
-                    case LOG_RATIO_OF_MEANS -> SplitStatistic.logRatio(design);
-                };
+        SplitStatistic calculated = switch (statistic) {
+            case DIFFERENCE_OF_MEANS -> SplitStatistic.sum(design);
+            case WELCH_T -> SplitStatistic.welch(design);
+            case LOG_RATIO_OF_MEANS -> SplitStatistic.logRatio(design);
+        };
         boolean all = Splits.count(design.blocks()) <= mostSplits;
         if (all) {
             calculated.splits().visitAll(calculated);
@@ -125,26 +136,29 @@ public final class Permutation {
     /**
      * Inverts the test: the effects that neither one-sided test rejects at (1 − level)/2.
      *
-     * <p>A split that hands the values O of the treated group over for the values I of the control is at least as
-     * extreme as the observed one exactly when the effect is at least (ΣO − ΣI)/k, k values being exchanged, or
-     * ΣO/ΣI for a ratio. The ends are therefore the m-th smallest and the m-th largest of these thresholds,
-     * m = ⌊C·(1 − level)/2⌋.
+     * <p>A split that hands the values O of the treated group over for the values I of the control
+     * is at least as extreme as the observed one exactly when the effect is at least (ΣO − ΣI)/k, k
+     * values being exchanged, or ΣO/ΣI for a ratio. The ends are therefore the m-th smallest and
+     * the m-th largest of these thresholds, m = ⌊C·(1 − level)/2⌋.
      *
-     * <p>Where m is 0 (3 + 3 values at 95 %) there is no finite interval. The two-sided p of {@link #test} counts |T|;
-     * with groups of unequal size it may part from these equal-tailed ends by a hair.
+     * <p>Where m is 0 (3 + 3 values at 95 %) there is no finite interval. The two-sided p of
+     * {@link #test} counts |T|; with groups of unequal size it may part from these equal-tailed
+     * ends by a hair.
      *
-     * @throws IllegalArgumentException if no block holds both groups, if level is not within (0, 1), or if a value
-     *     is ≤ 0 for a ratio
+     * @throws IllegalArgumentException if no block holds both groups, if level is not within (0,
+     *     1), or if a value is ≤ 0 for a ratio
      */
     public PermutationInterval interval(List<TwoGroups> blocks, Effect effect, double level) {
         if (!(level > 0 && level < 1)) {
-            throw new IllegalArgumentException("a level lies between 0 and 1, but this is " + level);
+            throw new IllegalArgumentException(
+                    "The level must lie between 0 and 1, not " + level + ".");
         }
         boolean ratio = effect == Effect.RATIO;
         Design design = Design.of(blocks, ratio);
         long count = Splits.count(design.blocks());
         boolean all = count <= mostSplits;
-        Thresholds thresholds = new Thresholds(design.treatedSum(), ratio, all ? (int) count : draws);
+        Thresholds thresholds =
+                new Thresholds(design.treatedSum(), ratio, all ? (int) count : draws);
         Splits splits = Splits.of(design.blocks(), new double[design.size()]);
         if (all) {
             splits.visitAll(thresholds);
@@ -207,7 +221,8 @@ public final class Permutation {
         public void split(double fromTreated, double fromControl, double second, int exchanged) {
             if (exchanged > 0) {
                 double handedOver = treatedSum - fromTreated;
-                values[size++] = ratio ? handedOver / fromControl : (handedOver - fromControl) / exchanged;
+                values[size++] =
+                        ratio ? handedOver / fromControl : (handedOver - fromControl) / exchanged;
             }
         }
     }

@@ -6,7 +6,8 @@ import java.util.OptionalLong;
  * The effects that a permutation test does not reject.
  *
  * @param estimate the effect: difference, or ratio, of means
- * @param low lower end; −∞ (ratio: 0) where the splits are too few to reject any small effect at this level
+ * @param low lower end; −∞ (ratio: 0) where the splits are too few to reject any small effect at
+ *     this level
  * @param high upper end; +∞ where they are too few to reject any large one
  * @param level share of studies whose interval holds the true effect, at least
  * @param splits how many splits the ends were found among, the observed one included

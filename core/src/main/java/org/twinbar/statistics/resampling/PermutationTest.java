@@ -6,7 +6,8 @@ import java.util.OptionalLong;
  * What a permutation test found.
  *
  * @param estimate the effect: difference, or ratio, of means
- * @param pTwoSided share of splits whose statistic is at least as far from no effect as the observed one
+ * @param pTwoSided share of splits whose statistic is at least as far from no effect as the
+ *     observed one
  * @param pGreater share of splits whose statistic is at least as large as the observed one
  * @param pLess share of splits whose statistic is at most as large as the observed one
  * @param splits how many splits the shares are of, the observed one included

@@ -6,7 +6,10 @@ import org.twinbar.statistics.TwoGroups;
 /** Calculates a statistic for each split and counts how it compares with the observed one. */
 abstract class SplitStatistic implements Splits.Visitor {
 
-    /** Sums of one set of values in another order differ by less than this many units in the last place a value. */
+    /**
+     * Sums of one set of values in another order differ by less than this many units in the last
+     * place a value.
+     */
     private static final double ROUNDING = 16;
 
     private final Splits splits;
@@ -21,7 +24,9 @@ abstract class SplitStatistic implements Splits.Visitor {
         this.splits = splits;
     }
 
-    /** The statistic of a split with this sum of picked values and this sum of their second weights. */
+    /**
+     * The statistic of a split with this sum of picked values and this sum of their second weights.
+     */
     abstract double of(double sum, double second);
 
     Splits splits() {
@@ -64,15 +69,19 @@ abstract class SplitStatistic implements Splits.Visitor {
         slack = slackOfObserved;
     }
 
-    /** Sum of the picked values, less its expectation: orders splits as the weighted difference of means does. */
+    /**
+     * Sum of the picked values, less its expectation: orders splits as the weighted difference of
+     * means does.
+     */
     static SplitStatistic sum(Design design) {
         List<TwoGroups> centred = centred(design);
-        SplitStatistic statistic = new SplitStatistic(Splits.of(centred, new double[design.size()])) {
-            @Override
-            double of(double sum, double second) {
-                return sum;
-            }
-        };
+        SplitStatistic statistic =
+                new SplitStatistic(Splits.of(centred, new double[design.size()])) {
+                    @Override
+                    double of(double sum, double second) {
+                        return sum;
+                    }
+                };
         statistic.observe(treatedSum(centred), 0, rounding(design));
         return statistic;
     }
@@ -101,11 +110,13 @@ abstract class SplitStatistic implements Splits.Visitor {
         SplitStatistic statistic = new SplitStatistic(Splits.of(centred, squares)) {
             @Override
             double of(double sum, double second) {
-                // The centred values sum to zero, so that the other group's sum is the opposite of this one's.
+                // The centred values sum to zero, so that the other group's sum is the opposite of
+                // this one's.
                 double difference = sum / n1 + sum / n2;
                 double ss1 = Math.max(0, second - sum * sum / n1);
                 double ss2 = Math.max(0, allSquares - second - sum * sum / n2);
-                double variance = ss1 / (n1 * Math.max(1, n1 - 1)) + ss2 / (n2 * Math.max(1, n2 - 1));
+                double variance =
+                        ss1 / (n1 * Math.max(1, n1 - 1)) + ss2 / (n2 * Math.max(1, n2 - 1));
                 double floor = 1e-14 * allSquares / (n1 * n2);
                 return difference == 0 ? 0 : difference / Math.sqrt(Math.max(variance, floor));
             }

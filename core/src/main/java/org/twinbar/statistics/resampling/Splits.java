@@ -8,8 +8,9 @@ import org.twinbar.statistics.TwoGroups;
 /**
  * The ways in which the labels "treated" and "control" may be dealt out anew within each block.
  *
- * <p>Values stand block by block, the treated ones of a block first. A split picks as many values of each block as
- * were treated there; the visitor is told their sums, parted by where the values came from.
+ * <p>Values stand block by block, the treated ones of a block first. A split picks as many values
+ * of each block as were treated there; the visitor is told their sums, parted by where the values
+ * came from.
  */
 final class Splits {
 
@@ -32,7 +33,8 @@ final class Splits {
     private final int[] blockEnd;
     private final int[] toPick;
 
-    private Splits(double[] values, double[] second, boolean[] wasTreated, int[] blockEnd, int[] toPick) {
+    private Splits(
+            double[] values, double[] second, boolean[] wasTreated, int[] blockEnd, int[] toPick) {
         this.values = values;
         this.second = second;
         this.wasTreated = wasTreated;
@@ -40,7 +42,10 @@ final class Splits {
         this.toPick = toPick;
     }
 
-    /** Splits of these blocks, with a second weight for each value, in the order block, treated, control. */
+    /**
+     * Splits of these blocks, with a second weight for each value, in the order block, treated,
+     * control.
+     */
     static Splits of(List<TwoGroups> blocks, double[] second) {
         int n = second.length;
         double[] values = new double[n];
@@ -63,7 +68,10 @@ final class Splits {
         return new Splits(values, second, wasTreated, blockEnd, toPick);
     }
 
-    /** The number of splits, the observed one included; {@link Long#MAX_VALUE} where it is larger than that. */
+    /**
+     * The number of splits, the observed one included; {@link Long#MAX_VALUE} where it is larger
+     * than that.
+     */
     static long count(List<TwoGroups> blocks) {
         double count = 1;
         for (TwoGroups block : blocks) {
@@ -84,13 +92,28 @@ final class Splits {
     }
 
     private void visit(
-            int block, int at, int left, double treated, double control, double other, int exchanged, Visitor visitor) {
+            int block,
+            int at,
+            int left,
+            double treated,
+            double control,
+            double other,
+            int exchanged,
+            Visitor visitor) {
         int end = blockEnd[block];
         if (left == 0 || at == end) {
             if (block + 1 == blockEnd.length) {
                 visitor.split(treated, control, other, exchanged);
             } else {
-                visit(block + 1, end, toPick[block + 1], treated, control, other, exchanged, visitor);
+                visit(
+                        block + 1,
+                        end,
+                        toPick[block + 1],
+                        treated,
+                        control,
+                        other,
+                        exchanged,
+                        visitor);
             }
             return;
         }
@@ -98,13 +121,31 @@ final class Splits {
             visit(block, at + 1, left, treated, control, other, exchanged, visitor);
         }
         if (wasTreated[at]) {
-            visit(block, at + 1, left - 1, treated + values[at], control, other + second[at], exchanged, visitor);
+            visit(
+                    block,
+                    at + 1,
+                    left - 1,
+                    treated + values[at],
+                    control,
+                    other + second[at],
+                    exchanged,
+                    visitor);
         } else {
-            visit(block, at + 1, left - 1, treated, control + values[at], other + second[at], exchanged + 1, visitor);
+            visit(
+                    block,
+                    at + 1,
+                    left - 1,
+                    treated,
+                    control + values[at],
+                    other + second[at],
+                    exchanged + 1,
+                    visitor);
         }
     }
 
-    /** Visits splits drawn at random, each split as likely as any other, the observed one included. */
+    /**
+     * Visits splits drawn at random, each split as likely as any other, the observed one included.
+     */
     void visitDrawn(int draws, long seed, Visitor visitor) {
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
         int[] order = new int[values.length];

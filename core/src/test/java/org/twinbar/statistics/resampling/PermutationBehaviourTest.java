@@ -54,13 +54,16 @@ class PermutationBehaviourTest {
         }
         TwoGroups large = TwoGroups.of(many, many);
 
-        PermutationTest drawn = permutation.withDraws(999).test(large, Statistic.DIFFERENCE_OF_MEANS);
+        PermutationTest drawn =
+                permutation.withDraws(999).test(large, Statistic.DIFFERENCE_OF_MEANS);
 
         assertThat(drawn.seed()).isEqualTo(OptionalLong.of(3));
         assertThat(drawn.splits()).isEqualTo(1000);
         assertThat(drawn.method()).contains("drawn");
         assertThat(permutation
-                        .test(TwoGroups.of(new double[] {1, 2}, new double[] {2, 3}), Statistic.WELCH_T)
+                        .test(
+                                TwoGroups.of(new double[] {1, 2}, new double[] {2, 3}),
+                                Statistic.WELCH_T)
                         .seed())
                 .isEmpty();
     }
@@ -72,14 +75,15 @@ class PermutationBehaviourTest {
         TwoGroups fine = belowZero.swapped();
 
         assertThatThrownBy(() -> permutation.test(oneGroup, Statistic.WELCH_T))
-                .hasMessage("a permutation needs a block that holds both groups");
+                .hasMessage("A permutation needs a block that holds both groups.");
         assertThatThrownBy(() -> permutation.test(belowZero, Statistic.LOG_RATIO_OF_MEANS))
-                .hasMessage("a ratio needs values above 0, but one is -1.0");
+                .hasMessage("A ratio needs values above 0, but one is -1.0.");
         assertThatThrownBy(() -> permutation.interval(fine, Effect.DIFFERENCE, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> permutation.withDraws(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> permutation.withDraws(0))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> TwoGroups.of(new double[] {Double.NaN}, new double[] {1}))
-                .hasMessage("the values of the treated group must be finite, but one is NaN");
+                .hasMessage("The values of the treated group must be finite, but one is NaN.");
     }
 
     @Test
@@ -98,8 +102,10 @@ class PermutationBehaviourTest {
     void aBootstrapNeedsTwoValuesInEachGroup() {
         TwoGroups single = TwoGroups.of(new double[] {4}, new double[] {2, 3});
 
-        assertThatThrownBy(() -> Bootstrap.seeded(1).twoGroups(single, TwoGroupStatistic.RATIO_OF_MEANS, 0.95))
-                .hasMessage("each group needs at least 2 values, but one has 1");
-        assertThatThrownBy(() -> Bootstrap.seeded(1).withResamples(10)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Bootstrap.seeded(1)
+                        .twoGroups(single, TwoGroupStatistic.RATIO_OF_MEANS, 0.95))
+                .hasMessage("Each group needs at least 2 values, but one has 1.");
+        assertThatThrownBy(() -> Bootstrap.seeded(1).withResamples(10))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

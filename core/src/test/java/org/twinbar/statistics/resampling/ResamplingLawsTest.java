@@ -32,7 +32,8 @@ class ResamplingLawsTest {
         PermutationInterval ratio = permutation.interval(groups, Effect.RATIO, 0.95);
         PermutationInterval inverse = permutation.interval(groups.swapped(), Effect.RATIO, 0.95);
         PermutationInterval difference = permutation.interval(groups, Effect.DIFFERENCE, 0.95);
-        PermutationInterval opposite = permutation.interval(groups.swapped(), Effect.DIFFERENCE, 0.95);
+        PermutationInterval opposite =
+                permutation.interval(groups.swapped(), Effect.DIFFERENCE, 0.95);
 
         assertThat(ratio.low() * inverse.high()).isCloseTo(1, within(1e-12));
         assertThat(ratio.high() * inverse.low()).isCloseTo(1, within(1e-12));
@@ -56,23 +57,30 @@ class ResamplingLawsTest {
     @MethodSource("seeds")
     void aChangeOfUnitChangesNoShareAndScalesTheEnds(long seed) {
         TwoGroups groups = random(seed);
-        TwoGroups scaled = TwoGroups.of(times(groups.treated(), 1024), times(groups.control(), 1024));
+        TwoGroups scaled =
+                TwoGroups.of(times(groups.treated(), 1024), times(groups.control(), 1024));
 
         for (Statistic statistic : Statistic.values()) {
             assertThat(permutation.test(scaled, statistic).pTwoSided())
                     .isEqualTo(permutation.test(groups, statistic).pTwoSided());
         }
         assertThat(permutation.interval(scaled, Effect.DIFFERENCE, 0.95).low())
-                .isEqualTo(1024 * permutation.interval(groups, Effect.DIFFERENCE, 0.95).low());
-        assertThat(bootstrap.twoGroups(scaled, TwoGroupStatistic.RATIO_OF_MEANS, 0.95).low())
-                .isEqualTo(bootstrap.twoGroups(groups, TwoGroupStatistic.RATIO_OF_MEANS, 0.95).low());
+                .isEqualTo(1024
+                        * permutation.interval(groups, Effect.DIFFERENCE, 0.95).low());
+        assertThat(bootstrap
+                        .twoGroups(scaled, TwoGroupStatistic.RATIO_OF_MEANS, 0.95)
+                        .low())
+                .isEqualTo(bootstrap
+                        .twoGroups(groups, TwoGroupStatistic.RATIO_OF_MEANS, 0.95)
+                        .low());
     }
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void orderOfRowsIsNothingToAListedPermutation(long seed) {
         TwoGroups groups = random(seed);
-        TwoGroups shuffled = TwoGroups.of(shuffled(groups.treated(), seed), shuffled(groups.control(), seed));
+        TwoGroups shuffled =
+                TwoGroups.of(shuffled(groups.treated(), seed), shuffled(groups.control(), seed));
 
         for (Statistic statistic : Statistic.values()) {
             assertThat(permutation.test(shuffled, statistic).pTwoSided())
@@ -86,13 +94,16 @@ class ResamplingLawsTest {
         TwoGroups groups = random(seed);
         TwoGroups moved = TwoGroups.of(plus(groups.treated(), 100), plus(groups.control(), 100));
 
-        BootstrapInterval before = bootstrap.twoGroups(groups, TwoGroupStatistic.DIFFERENCE_OF_MEDIANS, 0.95);
-        BootstrapInterval after = bootstrap.twoGroups(moved, TwoGroupStatistic.DIFFERENCE_OF_MEDIANS, 0.95);
+        BootstrapInterval before =
+                bootstrap.twoGroups(groups, TwoGroupStatistic.DIFFERENCE_OF_MEDIANS, 0.95);
+        BootstrapInterval after =
+                bootstrap.twoGroups(moved, TwoGroupStatistic.DIFFERENCE_OF_MEDIANS, 0.95);
 
         assertThat(after.low()).isCloseTo(before.low(), within(1e-10));
         assertThat(after.high()).isCloseTo(before.high(), within(1e-10));
         assertThat(permutation.interval(moved, Effect.DIFFERENCE, 0.95).low())
-                .isCloseTo(permutation.interval(groups, Effect.DIFFERENCE, 0.95).low(), within(1e-10));
+                .isCloseTo(
+                        permutation.interval(groups, Effect.DIFFERENCE, 0.95).low(), within(1e-10));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -122,7 +133,8 @@ class ResamplingLawsTest {
 
         for (Statistic statistic : Statistic.values()) {
             PermutationTest alone = permutation.test(groups, statistic);
-            PermutationTest besideAnEmptyBlock = permutation.test(List.of(groups, onlyTreated), statistic);
+            PermutationTest besideAnEmptyBlock =
+                    permutation.test(List.of(groups, onlyTreated), statistic);
             assertThat(besideAnEmptyBlock.pTwoSided()).isEqualTo(alone.pTwoSided());
             assertThat(besideAnEmptyBlock.estimate()).isEqualTo(alone.estimate());
         }
@@ -131,8 +143,12 @@ class ResamplingLawsTest {
     private static TwoGroups random(long seed) {
         Random random = new Random(seed);
         return TwoGroups.of(
-                IntStream.range(0, 5 + (int) (seed % 3)).mapToDouble(i -> 31 + 2 * random.nextGaussian()).toArray(),
-                IntStream.range(0, 6).mapToDouble(i -> 29 + 1.5 * random.nextGaussian()).toArray());
+                IntStream.range(0, 5 + (int) (seed % 3))
+                        .mapToDouble(i -> 31 + 2 * random.nextGaussian())
+                        .toArray(),
+                IntStream.range(0, 6)
+                        .mapToDouble(i -> 29 + 1.5 * random.nextGaussian())
+                        .toArray());
     }
 
     private static double[] times(double[] values, double factor) {

@@ -21,7 +21,8 @@ class ResamplingReferenceTest {
 
     @Test
     void listsAllSplitsOfTheSleepData() {
-        PermutationTest test = permutation.test(Published.pair("sleep", "1", "2"), Statistic.DIFFERENCE_OF_MEANS);
+        PermutationTest test =
+                permutation.test(Published.pair("sleep", "1", "2"), Statistic.DIFFERENCE_OF_MEANS);
 
         checks.row("M-136").expects(test.pTwoSided());
         assertThat(test.splits()).isEqualTo(184_756);
@@ -29,8 +30,8 @@ class ResamplingReferenceTest {
 
     @Test
     void listsAllSplitsOfTheMouseData() {
-        PermutationTest test =
-                permutation.test(Published.pair("mouse", "treated", "control"), Statistic.DIFFERENCE_OF_MEANS);
+        PermutationTest test = permutation.test(
+                Published.pair("mouse", "treated", "control"), Statistic.DIFFERENCE_OF_MEANS);
 
         checks.row("M-137-one").expects(test.pGreater());
         checks.row("M-137-two").expects(test.pTwoSided());
@@ -39,13 +40,13 @@ class ResamplingReferenceTest {
     @ParameterizedTest
     @EnumSource(Statistic.class)
     void agreesWithListingInR(Statistic statistic) {
-        TwoGroups near = TwoGroups.of(new double[] {43.4, 44.9, 42.2, 44.6, 43.1, 45.8}, SET_W.control());
-        String name =
-                switch (statistic) {
-                    case DIFFERENCE_OF_MEANS -> "diff_means";
-                    case WELCH_T -> "welch";
-                    case LOG_RATIO_OF_MEANS -> "logratio";
-                };
+        TwoGroups near =
+                TwoGroups.of(new double[] {43.4, 44.9, 42.2, 44.6, 43.1, 45.8}, SET_W.control());
+        String name = switch (statistic) {
+            case DIFFERENCE_OF_MEANS -> "diff_means";
+            case WELCH_T -> "welch";
+            case LOG_RATIO_OF_MEANS -> "logratio";
+        };
 
         PermutationTest test = permutation.test(near, statistic);
 
@@ -83,7 +84,8 @@ class ResamplingReferenceTest {
     void varianceOfTheSpatialTest() {
         double[] values = Published.values("spatial", "A");
 
-        BootstrapInterval interval = Bootstrap.seeded(1).rows(values.length, rows -> variance(values, rows), 0.90);
+        BootstrapInterval interval =
+                Bootstrap.seeded(1).rows(values.length, rows -> variance(values, rows), 0.90);
 
         checks.row("M-86-a").expects(interval.acceleration());
         checks.row("M-86-low").expects(interval.low());
@@ -95,7 +97,8 @@ class ResamplingReferenceTest {
         double[] x = Published.values("law school", "LSAT");
         double[] y = Published.values("law school", "GPA");
 
-        BootstrapInterval interval = Bootstrap.seeded(1).rows(x.length, rows -> correlation(x, y, rows), 0.95);
+        BootstrapInterval interval =
+                Bootstrap.seeded(1).rows(x.length, rows -> correlation(x, y, rows), 0.95);
 
         checks.row("M-87-r").expects(interval.estimate());
         checks.row("M-87-se").expects(interval.standardError());
@@ -103,8 +106,10 @@ class ResamplingReferenceTest {
 
     @Test
     void endsOfMeansAgreeWithR() {
-        BootstrapInterval ratio = Bootstrap.seeded(1).twoGroups(SET_W, TwoGroupStatistic.RATIO_OF_MEANS, 0.95);
-        BootstrapInterval minus = Bootstrap.seeded(1).twoGroups(SET_W, TwoGroupStatistic.DIFFERENCE_OF_MEANS, 0.95);
+        BootstrapInterval ratio =
+                Bootstrap.seeded(1).twoGroups(SET_W, TwoGroupStatistic.RATIO_OF_MEANS, 0.95);
+        BootstrapInterval minus =
+                Bootstrap.seeded(1).twoGroups(SET_W, TwoGroupStatistic.DIFFERENCE_OF_MEANS, 0.95);
 
         checks.row("R-bca-ratio-low").expects(ratio.low());
         checks.row("R-bca-ratio-high").expects(ratio.high());
