@@ -58,10 +58,9 @@ final class Canvas extends SVGGraphics2D {
         @Override
         public SVGPaintDescriptor handlePaint(
                 java.awt.Paint paint, SVGGeneratorContext generatorContext) {
-            if (!(paint instanceof Color)) {
+            if (!(paint instanceof Color color)) {
                 throw new IllegalArgumentException("a picture is drawn in tokens, not " + paint);
             }
-            Color color = (Color) paint;
             String name = Theme.of(color)
                     .map(token -> "var(" + token.variable() + ")")
                     // Batik asks for its own defaults too, which nothing is drawn with.

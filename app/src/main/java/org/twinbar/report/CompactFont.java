@@ -120,7 +120,7 @@ final class CompactFont {
     private int number(int at, int bytes) {
         int value = 0;
         for (int i = 0; i < bytes; i++) {
-            value = value << 8 | font[at + i] & 0xff;
+            value = (value << 8) | (font[at + i] & 0xff);
         }
         return value;
     }

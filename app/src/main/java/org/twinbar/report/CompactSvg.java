@@ -116,7 +116,7 @@ final class CompactSvg {
         NamedNodeMap attributes = group.getAttributes();
         for (int i = 0; i < attributes.getLength(); i++) {
             String name = attributes.item(i).getNodeName();
-            if (kept && !name.equals(KEPT) || name.equals("transform")) {
+            if ((kept && !name.equals(KEPT)) || name.equals("transform")) {
                 attribute(name, attributes.item(i).getNodeValue());
             }
         }

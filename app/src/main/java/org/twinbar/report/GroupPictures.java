@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Group;
 import org.twinbar.method.Mark;
@@ -88,7 +89,7 @@ final class GroupPictures {
     }
 
     /** A bound stands at its number, and its words say that it is one. */
-    private static Optional<Double> place(Yield yield) {
+    private static Optional<Double> place(@Nullable Yield yield) {
         if (yield instanceof Yield.Value value) {
             return Optional.of(value.value());
         }

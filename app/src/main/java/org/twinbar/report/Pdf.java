@@ -21,7 +21,6 @@ final class Pdf {
     static void write(Sheet sheet, OutputStream to) throws IOException {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFastMode();
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_B);
         builder.useColorProfile(ColourProfile.sRgb());
         builder.useSVGDrawer(new BatikSVGDrawer());

@@ -83,7 +83,8 @@ final class SharesFigure {
         List<String> names = names(group, at);
         for (int i = 0; i < names.size(); i++) {
             double x = brush.left() + column.from() + 8 + i % column.perLine() * PITCH;
-            double y = top + 8 + i / column.perLine() * (double) PITCH;
+            int line = i / column.perLine();
+            double y = top + 8 + line * PITCH;
             String name = names.get(i) + ": " + column.words();
             brush.named(name, x, y, 6, () -> brush.sign(group.sign(), x, y, 6));
         }
