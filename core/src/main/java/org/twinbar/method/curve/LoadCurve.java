@@ -27,6 +27,9 @@ public final class LoadCurve {
     /** Share of the largest force that the straight stretch spans; our own, wide against noise. */
     private static final double STRAIGHT_SPAN = 0.20;
 
+    /** Of stretches that differ by rounding alone the first is taken, in any unit. */
+    private static final double ROUNDING = 1e-9;
+
     private static final int ROWS_TO_SEARCH = 1000;
 
     private static final int FEWEST_ROWS_OF_A_STRETCH = 4;
@@ -190,7 +193,8 @@ public final class LoadCurve {
                 break;
             }
             double slope = sums.slope();
-            if (sums.points() >= FEWEST_ROWS_OF_A_STRETCH && slope > steepest) {
+            if (sums.points() >= FEWEST_ROWS_OF_A_STRETCH
+                    && slope > steepest + ROUNDING * Math.abs(slope)) {
                 steepest = slope;
                 best = new Stretch(from, to);
             }
