@@ -34,7 +34,11 @@ record Means(Question question, double step) implements Calculation {
                     "difference of single values",
                     Wording.oneSpecimen(ours.length == 1 ? treated.group() : control.group()));
         }
-        TwoMeans means = means(treated, control);
+        return found(means(treated, control));
+    }
+
+    /** Returns the effect of two means; for a ratio both are above zero. */
+    Found found(TwoMeans means) {
         return question.effect() == Effect.RATIO ? ratio(means) : difference(means);
     }
 

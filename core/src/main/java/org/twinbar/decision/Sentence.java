@@ -78,6 +78,11 @@ enum Sentence {
     // What would settle it.
     MORE_SPECIMENS(
             "About {n} specimens per group would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
+    IF_CLAIM_HOLDS(
+            "If the claimed size were the true one, about {n} specimens per group would show what is"
+                    + " worth having in four studies of five.",
+            OPEN,
+            BETTER_SIZE_OPEN),
     NO_NUMBER_SETTLES("{reason}", OPEN, BETTER_SIZE_OPEN),
 
     // Part against material.

@@ -366,4 +366,27 @@ class ComparingTest {
         assertThat(standing.holding()).isEqualTo(standing.views().size());
         assertThat(standing.falling()).isEmpty();
     }
+
+    @Test
+    void saysWhatTheClaimWouldNeedAndWhatASimulationMakesOfIt() {
+        Comparison comparison = compare(STRONGER.withWorth(0.08).withClaimed(0.2), setW());
+        assertThat(comparison.reasons())
+                .anyMatch(reason -> reason.contains("If the claimed size were"));
+        String assuming = ((Needed.Specimens) comparison.needed()).assuming();
+        assertThat(assuming).contains("of studies simulated");
+        assertThat(compare(STRONGER.withWorth(0.08).withClaimed(0.2), setW()).needed())
+                .isEqualTo(comparison.needed());
+        Needed otherSeed = compare(STRONGER.withWorth(0.08).withSeed(2), setW()).needed();
+        assertThat(((Needed.Specimens) otherSeed).perGroup())
+                .isEqualTo(((Needed.Specimens) comparison.needed()).perGroup());
+    }
+
+    /** A worth a hair below the effect seen asks for more specimens than anybody makes. */
+    @Test
+    void namesNoNumberThatNobodyMakes() {
+        double seen = compare(STRONGER, setW()).found().estimate().orElse(0) - 1;
+        Comparison comparison = compare(STRONGER.withWorth(seen - 1e-9), setW());
+        assertThat(comparison.needed()).isInstanceOf(Needed.None.class);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.BETTER_SIZE_OPEN);
+    }
 }
