@@ -45,7 +45,8 @@ record Layout(Dialect dialect, List<Column> columns) {
             Place file, List<Row> rows, ReadAs as, Encoding encoding, Delimiter delimiter) {
         int width = commonWidth(rows);
         Row header = rows.stream()
-                .filter(row -> row.filledWidth() >= Math.min(width, 2) && fits(row, width))
+                .filter(row -> row.filledWidth() >= Math.max(1, Math.min(width, 2))
+                        && fits(row, width))
                 .findFirst()
                 .orElseThrow(() -> file.refuse("is empty: there is no header and no row"));
         if (header.cells().stream().anyMatch(cell -> Numeral.of(cell).isNumber())

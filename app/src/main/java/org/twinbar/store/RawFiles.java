@@ -12,7 +12,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
  * Raw files, byte for byte as they came, each named by its digest.
@@ -45,20 +47,30 @@ public final class RawFiles {
      * @throws StoreException where it can't be written, or the disk gives back something else
      */
     public Kept keep(InputStream stream) {
+        Kept kept = place(stream);
+        force(folder);
+        return kept;
+    }
+
+    /** Keeps many files, asking the disk for their names once; otherwise as {@link #keep}. */
+    public List<Kept> keepAll(Stream<byte[]> files) {
+        List<Kept> kept =
+                files.map(bytes -> place(new ByteArrayInputStream(bytes))).toList();
+        force(folder);
+        return kept;
+    }
+
+    private Kept place(InputStream stream) {
         Path part = incoming.resolve(UUID.randomUUID() + ".part");
         try {
             try {
                 Kept kept = write(stream, part);
-                Path shelf = shelf(kept.digest());
                 Path place = place(kept.digest());
                 if (Files.exists(place)) {
                     require(place, kept.digest());
                 } else {
                     require(part, kept.digest());
-                    Files.createDirectories(shelf);
                     Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
-                    force(shelf);
-                    force(folder);
                 }
                 return kept;
             } finally {
@@ -122,11 +134,7 @@ public final class RawFiles {
     }
 
     private Path place(Digest digest) {
-        return shelf(digest).resolve(digest.hex());
-    }
-
-    private Path shelf(Digest digest) {
-        return folder.resolve(digest.hex().substring(0, 2));
+        return folder.resolve(digest.hex());
     }
 
     private static void require(Path file, Digest wanted) throws IOException {

@@ -211,10 +211,11 @@ final class Draft {
      */
     void write() {
         Judging.requireAskable(state(), methods, this::bytes, claims);
-        for (Upload upload : uploads.values()) {
-            RawFiles.Kept kept = store.files().keep(upload.bytes());
-            if (!uploads.containsKey(kept.digest().hex())) {
-                throw Place.of(upload.name()).refuse("changed while it was read; try again");
+        List<RawFiles.Kept> kept =
+                store.files().keepAll(uploads.values().stream().map(Upload::bytes));
+        for (RawFiles.Kept file : kept) {
+            if (!uploads.containsKey(file.digest().hex())) {
+                throw new InputException("a file changed while it was read; try again");
             }
         }
         store.append(fresh);
