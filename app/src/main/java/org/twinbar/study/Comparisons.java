@@ -74,7 +74,7 @@ public final class Comparisons {
         if (question.level().isPresent()) {
             return treated.stream()
                     .map(group ->
-                            Comparing.of(question, observations, control.orElse(group), group))
+                            Comparing.level(question, observations, group))
                     .toList();
         }
         String against = control.orElseThrow(

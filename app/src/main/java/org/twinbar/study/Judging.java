@@ -187,7 +187,11 @@ final class Judging {
         Subject subject = new Subject(
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
-        List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked);
+        List<Property> properties =
+                Calculation.method(methods, question.method()).description().properties();
+        List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked).stream()
+                .map(it -> PartAndMaterial.beside(it, tested, properties, property, asked))
+                .toList();
         List<Answer> answers = new ArrayList<>();
         for (Comparison comparison : comparisons) {
             String name = comparisons.size() == 1

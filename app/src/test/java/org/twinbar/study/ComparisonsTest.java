@@ -155,6 +155,16 @@ class ComparisonsTest {
                 .hasMessageContaining("higher, lower, same");
     }
 
+    @Test
+    void holdsEachGroupAgainstALevel() {
+        Asked asked = Asked.of("strength").with(Term.AT, "10 MPa").with(Term.OF, "90%");
+        List<Comparisons.Parted> parted = compare(BARS, asked, List.of());
+        assertThat(parted)
+                .extracting(it -> it.comparison().treated().name())
+                .containsExactly("plain", "coated");
+        assertThat(parted.get(0).comparison().found().kind()).isEqualTo(Effect.LEVEL);
+    }
+
     private static double width(List<Comparisons.Parted> parted) {
         Comparison comparison = parted.get(0).comparison();
         return comparison.found().high().orElse(0) - comparison.found().low().orElse(0);

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.decision.LeftOut;
+import org.twinbar.decision.Material;
 import org.twinbar.decision.Verdict;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
@@ -183,6 +184,34 @@ class WorkspaceTest {
         try (Stream<Path> files = Files.walk(folder.resolve("files"))) {
             assertThat(files.filter(Files::isRegularFile)).isEmpty();
         }
+    }
+
+    /** Worked by hand: 48 mm² over 40 mm² is 1.2, and 1.2 times the force over it is 1. */
+    @Test
+    void tellsThickerPartFromBetterMaterial() {
+        String table = "specimen,group,area_before_mm2,area_mm2,peak_force_N\n"
+                + "P1,plain,40,40,2000\nP2,plain,40,40,2040\nP3,plain,40,40,1960\n"
+                + "C1,coated,40,48,2400\nC2,coated,40,48,2448\nC3,coated,40,48,2352\n";
+        importBars(ACT, table);
+        Answer.Compared answer =
+                (Answer.Compared) judge().claims().get(0).answers().get(0);
+        Material material = answer.comparison().material().orElseThrow();
+        assertThat(material.bases())
+                .extracting(Material.OnBasis::words)
+                .containsExactly(
+                        "per part", "per section as tested", "per section before treatment");
+        assertThat(material.bases().get(1).found().estimate().orElse(0))
+                .isCloseTo(1, within(1e-12));
+        assertThat(material.expected().orElseThrow().ratio()).isCloseTo(1.2, within(1e-12));
+        assertThat(material.excess().orElseThrow().ratio()).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void saysNothingOfMaterialWhereNoSectionChanged() {
+        importBars(ACT, TABLE);
+        Answer.Compared answer =
+                (Answer.Compared) judge().claims().get(0).answers().get(0);
+        assertThat(answer.comparison().material()).isEmpty();
     }
 
     @Test

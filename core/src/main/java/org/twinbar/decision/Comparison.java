@@ -44,4 +44,21 @@ public record Comparison(
     public String headline() {
         return String.join(" ", reasons.subList(0, Math.min(2, reasons.size())));
     }
+
+    /** Returns the same comparison with part set against material; the verdict stays as it is. */
+    public Comparison with(Material partAgainstMaterial) {
+        return new Comparison(
+                question,
+                control,
+                treated,
+                found,
+                beside,
+                claimed,
+                verdict,
+                reasons,
+                findings,
+                needed,
+                standing,
+                Optional.of(partAgainstMaterial));
+    }
 }
