@@ -51,7 +51,8 @@ record Judge(Question question, double step) {
                         ? new Means(question, 0)
                         : new Shares(question);
             case RANK -> new Ranks(question);
-            case RATE, LEVEL ->
+            case RATE -> new Rates(question);
+            case LEVEL ->
                 throw new QuestionException("An effect of kind '%s' cannot be compared here."
                         .formatted(question.effect().word()));
         };

@@ -389,4 +389,81 @@ class ComparingTest {
         assertThat(comparison.needed()).isInstanceOf(Needed.None.class);
         assertThat(comparison.verdict()).isEqualTo(Verdict.BETTER_SIZE_OPEN);
     }
+
+    @Nested
+    class OfRates {
+
+        private final Question slower = Question.of(
+                new Subject("leak", Unit.of("h"), "cups"), Effect.RATE, Expectation.LOWER);
+
+        /** METHODS.md E-3: five of eight plain cups leak, one of eight coated ones. */
+        private List<Observation> cups() {
+            List<Observation> cups = new ArrayList<>(Specimens.of("plain", 2, 5, 5, 9, 14));
+            cups.addAll(Specimens.of("coated", 20));
+            for (int i = 0; i < 7; i++) {
+                cups.add(Observation.of("D" + i, "coated", new Observed.AtLeast(24)));
+            }
+            for (int i = 0; i < 3; i++) {
+                cups.add(Observation.of("E" + i, "plain", new Observed.AtLeast(24)));
+            }
+            return cups;
+        }
+
+        @Test
+        void usesTheTimesOfTestsThatEndedFirst() {
+            Comparison comparison = compare(slower, cups());
+            assertThat(comparison.found().estimate().orElse(1)).isLessThan(0.3);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(comparison.headline())
+                    .contains("slower to coated than to plain cups")
+                    .contains("it came to 1 of 8 and 5 of 8");
+            assertThat(comparison.treated().mean()).isInstanceOf(Amount.None.class);
+        }
+
+        @Test
+        void hasOneEndWhereItHappenedToOneGroupAlone() {
+            List<Observation> cups = cups().stream()
+                    .map(one ->
+                            one.specimen().equals("C01") ? one.with(new Observed.AtLeast(24)) : one)
+                    .toList();
+            Comparison comparison = compare(slower, cups);
+            assertThat(comparison.found().estimate().orElse(1)).isZero();
+            assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            Comparison turned = Comparing.of(slower, cups, "coated", "plain");
+            assertThat(turned.verdict()).isEqualTo(Verdict.CONTRADICTED);
+            assertThat(turned.headline()).contains("it came to plain cups alone");
+        }
+
+        @Test
+        void leavesOpenWhatHappenedToNobody() {
+            List<Observation> cups = List.of(
+                    Observation.of("P1", "plain", new Observed.AtLeast(24)),
+                    Observation.of("P2", "plain", new Observed.AtLeast(24)),
+                    Observation.of("C1", "coated", new Observed.AtLeast(24)),
+                    Observation.of("C2", "coated", new Observed.Unknown("the scale fell")));
+            assertThat(compare(slower, cups).verdict()).isEqualTo(Verdict.OPEN);
+        }
+
+        @Test
+        void takesTwoLooksForWhatTheyAre() {
+            List<Observation> looks = cups().stream()
+                    .map(one -> one.observed() instanceof Observed.Number at
+                            ? one.with(new Observed.Between(at.value() - 1, at.value() + 1))
+                            : one)
+                    .toList();
+            Found exact = compare(slower, cups()).found();
+            Found between = compare(slower, looks).found();
+            assertThat(between.high().orElse(9))
+                    .isGreaterThanOrEqualTo(exact.high().orElse(0));
+        }
+
+        @Test
+        void refusesATimeBelowZero() {
+            List<Observation> cups =
+                    Specimens.of("plain", new double[] {-1, 2}, "coated", new double[] {3, 4});
+            assertThatThrownBy(() -> compare(slower, cups))
+                    .isInstanceOf(QuestionException.class)
+                    .hasMessageContaining("times of zero or more");
+        }
+    }
 }
