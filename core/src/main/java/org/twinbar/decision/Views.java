@@ -6,6 +6,7 @@ import java.util.List;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.LogRatio;
 import org.twinbar.statistics.MannWhitney;
+import org.twinbar.statistics.resampling.PermutationInterval;
 
 /** The other ways of looking at the same readings, each with the verdict that it gives. */
 record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
@@ -21,6 +22,7 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
             onLogarithms(views);
         }
         byPairs(views);
+        byResampling(views);
         return new Standing(given, views);
     }
 
@@ -85,6 +87,21 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
                         "by the middle of all pairs",
                         ratio ? StrictMath.exp(shift.low()) : shift.low(),
                         ratio ? StrictMath.exp(shift.high()) : shift.high())));
+    }
+
+    /** With too few splits for two ends the permutation has no say. */
+    private void byResampling(List<Standing.View> views) {
+        if (judged.layout() == Layout.CROSSED) {
+            return;
+        }
+        Resampled resampled = new Resampled(judge.question());
+        resampled
+                .permutation(judged)
+                .filter(PermutationInterval::isBounded)
+                .ifPresent(found -> views.add(view("by permutation", found.low(), found.high())));
+        resampled
+                .bootstrap(judged)
+                .ifPresent(found -> views.add(view("by the bootstrap", found.low(), found.high())));
     }
 
     private static double[] logarithms(double[] values) {

@@ -362,7 +362,11 @@ class ComparingTest {
         Standing standing = compare(STRONGER.withWorth(0.05), setW()).standing();
         assertThat(standing.views())
                 .extracting(Standing.View::words)
-                .contains("on logarithms", "by the middle of all pairs");
+                .contains(
+                        "on logarithms",
+                        "by the middle of all pairs",
+                        "by permutation",
+                        "by the bootstrap");
         assertThat(standing.holding()).isEqualTo(standing.views().size());
         assertThat(standing.falling()).isEmpty();
     }
