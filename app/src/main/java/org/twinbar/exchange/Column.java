@@ -26,6 +26,7 @@ public record Column(
         OptionalInt repeat,
         Optional<Unit> unit) {
 
+    private static final Pattern APART = Pattern.compile("[\\s_]+");
     private static final Pattern REPEATED = Pattern.compile("(.*\\D)[_ ]([1-9]\\d{0,3})");
 
     static Column of(int index, String header) {
@@ -70,6 +71,6 @@ public record Column(
 
     /** What stays of a header when case, blanks and underscores play no part. */
     static String key(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "");
+        return APART.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 }

@@ -66,7 +66,7 @@ public final class Curves {
             Encoding encoding = as.encoding()
                     .or(() -> Encoding.find(sample, sample.length))
                     .orElseThrow(() -> file.refuse("is not a text file, nor a spreadsheet (XLSX)"));
-            Layout layout = Layout.ofText(file, firstLines(sample, encoding), as, encoding);
+            Layout layout = layout(file, sample, as, encoding);
             InputStream whole = new Rejoined(sample, in);
             whole.skipNBytes(encoding.markLength(sample, sample.length));
             InputStream utf8 = encoding == Encoding.UTF_8 || encoding == Encoding.WINDOWS_1252
@@ -78,12 +78,22 @@ public final class Curves {
         }
     }
 
-    private static List<String> firstLines(byte[] sample, Encoding encoding) {
+    /** The first lines tell the layout as a rule; what they leave open, all of the sample may. */
+    private static Layout layout(Place file, byte[] sample, ReadAs as, Encoding encoding) {
         int mark = encoding.markLength(sample, sample.length);
         String text = new String(sample, mark, sample.length - mark, encoding.charset());
-        List<String> lines = Table.lines(text);
-        boolean cut = sample.length == SAMPLE && lines.size() > 1;
-        return cut ? lines.subList(0, lines.size() - 1) : lines;
+        List<String> few = Table.lines(text, Layout.LINES);
+        if (few.size() == Layout.LINES) {
+            try {
+                return Layout.ofText(file, few, as, encoding);
+            } catch (InputException e) {
+                List<String> all = Table.lines(text);
+                return Layout.ofText(file, all.subList(0, all.size() - 1), as, encoding);
+            }
+        }
+        boolean cut = sample.length == SAMPLE && few.size() > 1;
+        return Layout.ofText(
+                file, cut ? few.subList(0, few.size() - 1) : few, as, encoding);
     }
 
     private static Read ofTable(Table table, List<Wanted> wanted) {

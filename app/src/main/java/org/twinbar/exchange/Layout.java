@@ -1,5 +1,6 @@
 package org.twinbar.exchange;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.twinbar.quantity.Unit;
 
 /**
@@ -23,7 +25,10 @@ record Layout(Dialect dialect, List<Column> columns) {
     private static final double MOST = 0.5;
 
     /** Lines that are looked at for the number of columns. */
-    private static final int LINES = 500;
+    static final int LINES = 500;
+
+    private static final Pattern TWO_NUMBERS = Pattern.compile("[-+]?\\d+\\s+[-+]?\\d+");
+    private static final Pattern IN_BRACKETS = Pattern.compile("[(\\[].*[)\\]]");
 
     /**
      * Finds the layout of a text.
@@ -33,11 +38,28 @@ record Layout(Dialect dialect, List<Column> columns) {
      */
     static Layout ofText(Place file, List<String> lines, ReadAs as, Encoding encoding) {
         Delimiter delimiter = as.delimiter().orElseGet(() -> delimiter(lines));
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            rows.add(new Row(i + 1, delimiter.split(lines.get(i))));
+        return of(file, new Parted(lines, delimiter), as, encoding, delimiter);
+    }
+
+    /** Lines that are parted when they are looked at, for most of them never are. */
+    private static final class Parted extends AbstractList<Row> {
+        private final List<String> lines;
+        private final Delimiter delimiter;
+
+        Parted(List<String> lines, Delimiter delimiter) {
+            this.lines = lines;
+            this.delimiter = delimiter;
         }
-        return of(file, rows, as, encoding, delimiter);
+
+        @Override
+        public Row get(int index) {
+            return new Row(index + 1, delimiter.split(lines.get(index)));
+        }
+
+        @Override
+        public int size() {
+            return lines.size();
+        }
     }
 
     /** Finds the layout of rows that are parted into cells already. */
@@ -56,19 +78,18 @@ record Layout(Dialect dialect, List<Column> columns) {
                             + " such as time_s,force_N above them");
         }
         List<Column> columns = columns(file, header, as);
-        List<Row> below = rows.stream()
+        Optional<Row> units = rows.stream()
                 .filter(row -> row.line() > header.line() && !row.isBlank())
-                .toList();
+                .findFirst()
+                .filter(Layout::isUnits);
         OptionalInt unitLine = OptionalInt.empty();
-        if (!below.isEmpty() && isUnits(below.get(0))) {
-            Row units = below.get(0);
-            unitLine = OptionalInt.of(units.line());
+        if (units.isPresent()) {
+            unitLine = OptionalInt.of(units.get().line());
             columns = columns.stream()
-                    .map(column -> column.withUnitBelow(unit(units.cell(column.index()))))
+                    .map(column -> column.withUnitBelow(unit(units.get().cell(column.index()))))
                     .toList();
-            below = below.subList(1, below.size());
         }
-        Marks marks = Marks.of(below);
+        Marks marks = Marks.below(unitLine.orElse(header.line()), rows);
         DecimalMark mark = as.decimalMark().orElseGet(() -> marks.decimal(file));
         return new Layout(
                 new Dialect(encoding, delimiter, mark, marks.thousands(), header.line(), unitLine),
@@ -89,7 +110,7 @@ record Layout(Dialect dialect, List<Column> columns) {
             boolean cutsNumbers = delimiter == Delimiter.COMMA
                     && parted.stream()
                             .flatMap(List::stream)
-                            .anyMatch(cell -> cell.matches("[-+]?\\d+\\s+[-+]?\\d+"));
+                            .anyMatch(cell -> TWO_NUMBERS.matcher(cell).matches());
             if (width >= 2 && fitting >= MOST * parted.size() && !cutsNumbers) {
                 return delimiter;
             }
@@ -159,19 +180,27 @@ record Layout(Dialect dialect, List<Column> columns) {
     }
 
     private static Optional<Unit> unit(String cell) {
-        String bare = cell.matches("[(\\[].*[)\\]]") ? cell.substring(1, cell.length() - 1) : cell;
+        String bare = IN_BRACKETS.matcher(cell).matches() ? cell.substring(1, cell.length() - 1) : cell;
         return bare.isBlank() || Numeral.of(bare).isNumber() ? Optional.empty() : Unit.find(bare);
     }
 
     /** Which decimal marks were seen. */
     private record Marks(int points, int commas, int grouped, String maybe) {
 
-        static Marks of(List<Row> rows) {
+        /** Looks on for as long as nothing tells the decimal mark, and at many rows in any case. */
+        static Marks below(int headerLine, List<Row> rows) {
             int points = 0;
             int commas = 0;
             int grouped = 0;
             String maybe = "";
+            int seen = 0;
             for (Row row : rows) {
+                if (row.line() <= headerLine) {
+                    continue;
+                }
+                if (seen++ > LINES && (points + commas > 0 || maybe.isEmpty())) {
+                    break;
+                }
                 for (String cell : row.cells()) {
                     switch (Numeral.of(cell)) {
                         case POINT -> points++;

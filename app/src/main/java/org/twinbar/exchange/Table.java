@@ -55,7 +55,27 @@ public record Table(String name, List<Column> columns, List<Row> rows, Dialect d
     }
 
     static List<String> lines(String text) {
-        return List.of(text.split("\r\n|\n|\r", -1));
+        return lines(text, Integer.MAX_VALUE);
+    }
+
+    /** Returns the lines of a text, the first ones alone where there are more. */
+    static List<String> lines(String text, int most) {
+        List<String> lines = new ArrayList<>();
+        int from = 0;
+        for (int at = 0; at < text.length(); at++) {
+            if (lines.size() == most) {
+                return lines;
+            }
+            char c = text.charAt(at);
+            if (c == '\n' || c == '\r') {
+                lines.add(text.substring(from, at));
+                boolean two = c == '\r' && at + 1 < text.length() && text.charAt(at + 1) == '\n';
+                at += two ? 1 : 0;
+                from = at + 1;
+            }
+        }
+        lines.add(text.substring(from));
+        return lines;
     }
 
     private static List<Row> rows(Place file, String text, Dialect dialect) {

@@ -99,11 +99,15 @@ public final class Calculation {
 
     /** Returns the calculation that finds its curves here. */
     public Calculation with(Handed curves) {
+        return with(curves, ReadAs.found());
+    }
+
+    /** Returns the calculation that finds its curves here and reads them as a person said. */
+    public Calculation with(Handed curves, ReadAs as) {
         return new Calculation(
                 method,
                 sheet,
-                (name, from, wanted) ->
-                        CurveFile.read(curves.find(name, from), ReadAs.found(), wanted),
+                (name, from, wanted) -> CurveFile.read(curves.find(name, from), as, wanted),
                 corrections,
                 drawing,
                 progress);

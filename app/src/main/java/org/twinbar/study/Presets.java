@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.method.Choice;
@@ -25,6 +26,8 @@ import org.twinbar.quantity.Unit;
  * settings of the calculation.
  */
 record Presets(Map<Named, Double> numbers, Map<Named, String> words) {
+
+    private static final Pattern APART = Pattern.compile("[\\s_-]+");
 
     Presets {
         numbers = Ordered.copy(numbers);
@@ -70,7 +73,7 @@ record Presets(Map<Named, Double> numbers, Map<Named, String> words) {
     }
 
     static String key(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+        return APART.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     private static double number(String name, String text, Unit unit, Limits limits) {
