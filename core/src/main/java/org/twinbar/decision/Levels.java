@@ -1,22 +1,30 @@
 package org.twinbar.decision;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.twinbar.statistics.Count;
+import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.Normal;
 import org.twinbar.statistics.Share;
 import org.twinbar.statistics.Summary;
 import org.twinbar.statistics.ToleranceFactor;
+import org.twinbar.statistics.Weibull;
+import org.twinbar.statistics.WeibullPivots;
 
 /**
  * What a stated share of parts reaches, from the values of one group, less the errors that all of
  * them share.
  *
- * <p>Normal: x̄ − k·s, k the one-sided tolerance factor; the limit on the other side is x̄ − k'·s
- * with k' of the opposite tail. Where a specimen only held so far, or the values are yes or no, the
- * share that clears the level has exact binomial limits instead. Sources: METHODS.md I.7;
+ * <p>The worse of two limits. Normal: x̄ − k·s, k the one-sided tolerance factor; the limit on the
+ * other side is x̄ − k'·s with k' of the opposite tail. Weibull, where all values are above zero:
+ * pivotal limits of the quantile. Where a specimen only held so far, or the values are yes or no,
+ * the share that clears the level has exact binomial limits instead. Sources: METHODS.md I.7;
  * DESIGN.md, "The verdict rule".
  */
 record Levels(Question question, double step) {
+
+    /** The 95 % point of the pivots is then good to about 2 % of its size. */
+    private static final int WEIBULL_TRIALS = 4_000;
 
     /**
      * What was found, with what its ends are held against.
@@ -99,6 +107,12 @@ record Levels(Question question, double step) {
                 + ToleranceFactor.oneSided(n, 1 - level.share(), question.confidence()) * sd
                 + less;
         double estimate = mean - Normal.STANDARD.quantile(level.share()) * sd;
+        Optional<Estimate> weibull = weibull(values, sign > 0 ? 1 - level.share() : level.share());
+        if (weibull.isPresent()) {
+            Estimate other = weibull.get();
+            reached = Math.min(reached, (sign > 0 ? other.low() : -other.high()) - less);
+            most = Math.max(most, (sign > 0 ? other.high() : -other.low()) + less);
+        }
         return new Found(
                 Effect.LEVEL,
                 Amount.of(sign * estimate),
@@ -106,9 +120,24 @@ record Levels(Question question, double step) {
                 Amount.of(sign > 0 ? most : -reached),
                 question.confidence(),
                 Amount.of(n - 1),
-                "normal tolerance limits for %s of parts, one-sided"
-                        .formatted(Written.percent(level.share())),
+                "%s limits for %s of parts, one-sided"
+                        .formatted(
+                                weibull.isPresent()
+                                        ? "the worse of normal and Weibull"
+                                        : "normal tolerance",
+                                Written.percent(level.share())),
                 Amount.none(Wording.NO_TEST));
+    }
+
+    /** Returns the pivotal limits of a quantile, where a Weibull distribution can be fitted. */
+    private Optional<Estimate> weibull(double[] values, double below) {
+        boolean positive = Arrays.stream(values).allMatch(value -> value > 0);
+        if (!positive || !(Weibull.fit(values) instanceof Weibull.Fit fit)) {
+            return Optional.empty();
+        }
+        int n = values.length;
+        return Optional.of(WeibullPivots.simulate(n, n, WEIBULL_TRIALS, question.seed())
+                .quantile(fit, below, question.confidence()));
     }
 
     private Optional<Boolean> clears(Observed observed, double level) {

@@ -30,20 +30,33 @@ class LevelComparingTest {
 
     @Test
     void agreesWithTheHandbooksFactor() {
-        Comparison comparison = compare(withstands(60, 0.9), FIVE);
+        // Values about zero have no Weibull fit, so that the normal limit stands alone.
+        double[] aboutZero = FIVE.clone();
+        for (int i = 0; i < aboutZero.length; i++) {
+            aboutZero[i] -= 62;
+        }
+        Comparison comparison = compare(withstands(60, 0.9), aboutZero);
         Checks.of(ComparingReferenceTest.class)
                 .row("tolerance-5")
-                .expects(62 - comparison.found().low().orElse(0));
+                .expects(-comparison.found().low().orElse(0));
+    }
+
+    @Test
+    void takesTheWorseOfNormalAndWeibull() {
+        Found found = compare(withstands(60, 0.9), FIVE).found();
+        assertThat(found.low().orElse(0)).isLessThanOrEqualTo(62 - 3.407);
+        assertThat(found.method()).startsWith("the worse of normal and Weibull");
+        assertThat(compare(withstands(60, 0.9), FIVE).found()).isEqualTo(found);
     }
 
     @Test
     void readsTheLevelOffItsLimits() {
-        assertThat(compare(withstands(58, 0.9), FIVE).verdict()).isEqualTo(Verdict.SUPPORTED);
+        assertThat(compare(withstands(55, 0.9), FIVE).verdict()).isEqualTo(Verdict.SUPPORTED);
         assertThat(compare(withstands(60, 0.9), FIVE).verdict()).isEqualTo(Verdict.OPEN);
         assertThat(compare(withstands(63, 0.9), FIVE).verdict()).isEqualTo(Verdict.CONTRADICTED);
-        Question below = Question.level(ONSET, new Level(66, 0.9), Expectation.LOWER);
+        Question below = Question.level(ONSET, new Level(68, 0.9), Expectation.LOWER);
         assertThat(compare(below, FIVE).verdict()).isEqualTo(Verdict.SUPPORTED);
-        assertThat(compare(below, 70, 71, 69, 70.5, 70.2).verdict())
+        assertThat(compare(below, 80, 81, 79, 80.5, 80.2).verdict())
                 .isEqualTo(Verdict.CONTRADICTED);
     }
 
