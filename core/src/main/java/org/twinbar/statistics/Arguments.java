@@ -4,25 +4,25 @@ import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Guards of arguments, each written so that NaN fails it, and how their messages write a share. */
-final class Arguments {
+public final class Arguments {
 
     private Arguments() {}
 
-    static double requireFinite(double value, String name) {
+    public static double requireFinite(double value, String name) {
         if (!Double.isFinite(value)) {
             throw refused("The %s must be a finite number, not %s.", name, value);
         }
         return value;
     }
 
-    static double requirePositive(double value, String name) {
+    public static double requirePositive(double value, String name) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw refused("The %s must be above zero and finite, not %s.", name, value);
         }
         return value;
     }
 
-    static double requireNotNegative(double value, String name) {
+    public static double requireNotNegative(double value, String name) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
             throw refused("The %s must be zero or more and finite, not %s.", name, value);
         }
@@ -30,14 +30,14 @@ final class Arguments {
     }
 
     /** Infinite degrees of freedom say that the variance is known. */
-    static double requireDegreesOfFreedom(double value) {
+    public static double requireDegreesOfFreedom(double value) {
         if (!(value > 0)) {
             throw refused("The %s must be above zero, not %s.", "degrees of freedom", value);
         }
         return value;
     }
 
-    static double requireShare(double value, String name) {
+    public static double requireShare(double value, String name) {
         if (!(value >= 0 && value <= 1)) {
             throw refused("The %s must lie from 0 to 1, not %s.", name, value);
         }
@@ -45,14 +45,14 @@ final class Arguments {
     }
 
     /** A level, a power or an error rate: neither never nor always. */
-    static double requireInside(double value, String name) {
+    public static double requireInside(double value, String name) {
         if (!(value > 0 && value < 1)) {
             throw refused("The %s must lie between 0 and 1, not %s.", name, value);
         }
         return value;
     }
 
-    static int requireAtLeast(int value, int least, String name) {
+    public static int requireAtLeast(int value, int least, String name) {
         if (value < least) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT, "The %s must be at least %d, not %d.", name, least, value));
@@ -60,7 +60,7 @@ final class Arguments {
         return value;
     }
 
-    static double[] requireFinite(double[] values, int least, String name) {
+    public static double[] requireFinite(double[] values, int least, String name) {
         requireAtLeast(values.length, least, "number of " + name);
         for (int i = 0; i < values.length; i++) {
             if (!Double.isFinite(values[i])) {
@@ -76,12 +76,12 @@ final class Arguments {
     }
 
     /** A share as people read it: 0.95 is 95 %. */
-    static String perCent(double share) {
+    public static String perCent(double share) {
         return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString()
                 + " %";
     }
 
-    static IllegalArgumentException refused(String format, String name, double value) {
+    public static IllegalArgumentException refused(String format, String name, double value) {
         return new IllegalArgumentException(String.format(Locale.ROOT, format, name, value));
     }
 }

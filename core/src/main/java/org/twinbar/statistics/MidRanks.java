@@ -3,7 +3,7 @@ package org.twinbar.statistics;
 import java.util.Arrays;
 
 /** Ranks of two groups taken together, tied values at the mean of their places. */
-final class MidRanks {
+public final class MidRanks {
 
     private final double[] all;
 
@@ -11,18 +11,18 @@ final class MidRanks {
         this.all = sorted;
     }
 
-    static MidRanks among(double[]... groups) {
+    public static MidRanks among(double[]... groups) {
         double[] all = Arrays.stream(groups).flatMapToDouble(Arrays::stream).toArray();
         Arrays.sort(all);
         return new MidRanks(all);
     }
 
-    double[] of(double[] values) {
+    public double[] of(double[] values) {
         return Arrays.stream(values).map(this::rank).toArray();
     }
 
     /** Ranks of all values in rising order, doubled so that they are whole. */
-    int[] doubled() {
+    public int[] doubled() {
         return Arrays.stream(all)
                 .mapToInt(value -> (int) Math.rint(2 * rank(value)))
                 .toArray();

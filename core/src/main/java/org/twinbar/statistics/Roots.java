@@ -4,7 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /** Where a function crosses zero. */
-final class Roots {
+public final class Roots {
 
     private static final int MOST_CALLS = 500;
     private static final int MOST_DOUBLINGS = 1100;
@@ -22,7 +22,7 @@ final class Roots {
      * @param stride the first step from there, above zero; each further one is twice as long
      * @throws ArithmeticException if no sign change is found before the line ends
      */
-    static double increasing(DoubleUnaryOperator function, double start, double stride) {
+    public static double increasing(DoubleUnaryOperator function, double start, double stride) {
         double near = start;
         double atNear = function.applyAsDouble(near);
         if (atNear == 0) {
@@ -49,7 +49,7 @@ final class Roots {
      *
      * @throws org.hipparchus.exception.MathIllegalArgumentException if the signs are equal
      */
-    static double between(DoubleUnaryOperator function, double low, double high) {
+    public static double between(DoubleUnaryOperator function, double low, double high) {
         return new BracketingNthOrderBrentSolver(RELATIVE, ABSOLUTE, NEVER_BY_VALUE, ORDER)
                 .solve(MOST_CALLS, function::applyAsDouble, low, high);
     }

@@ -1,0 +1,209 @@
+package org.twinbar.statistics.groups;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.twinbar.Checks;
+import org.twinbar.statistics.Estimate;
+import org.twinbar.statistics.Published;
+import org.twinbar.statistics.Summary;
+import org.twinbar.statistics.TwoGroups;
+
+class GroupsReferenceTest {
+
+    private final Checks checks = Checks.of(GroupsReferenceTest.class);
+
+    @Test
+    void resistivityOfSilicon() {
+        OneWay analysis = OneWay.of(Published.groups("SiRstv"));
+
+        checks.row("M-106-F").expects(analysis.test().f());
+        checks.row("M-106-between").expects(analysis.betweenSquares());
+        checks.row("M-106-within").expects(analysis.withinSquares());
+        checks.row("M-106-s").expects(analysis.sd());
+    }
+
+    @Test
+    void atomicWeightOfSilver() {
+        OneWay analysis = OneWay.of(Published.groups("AtmWtAg"));
+
+        checks.row("M-107-F").expects(analysis.test().f());
+        checks.row("M-107-s").expects(analysis.sd());
+        checks.row("M-107-R2").expects(analysis.shareBetween());
+    }
+
+    /**
+     * NIST's rule: group means 1.4, then 1.3 and 1.5 by turns; in each group its mean, then 0.1
+     * below and above it by turns.
+     */
+    @ParameterizedTest
+    @CsvSource({"01, 1", "04, 1000000", "07, 1000000000000"})
+    void simulatedSetsWithManyEqualDigits(String name, double constant) {
+        double[] middles = {0.4, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5};
+        double[][] groups = new double[9][21];
+        for (int group = 0; group < 9; group++) {
+            groups[group][0] = constant + middles[group];
+            for (int i = 1; i < 21; i++) {
+                groups[group][i] = constant + middles[group] + (i % 2 == 1 ? -0.1 : 0.1);
+            }
+        }
+
+        checks.row("M-108-" + name).expects(OneWay.of(groups).test().f());
+    }
+
+    @Test
+    void threeByFiveOfTheHandbook() {
+        double[][] groups = Published.groups("three by five");
+        OneWay analysis = OneWay.of(groups);
+        SeveralGroups.Difference secondLessFirst =
+                SeveralGroups.of(groups).allPairs(0.95).get(0);
+
+        checks.row("M-109-between").expects(analysis.betweenSquares());
+        checks.row("M-109-within").expects(analysis.withinSquares());
+        checks.row("M-109-F").expects(analysis.test().f());
+        checks.row("M-109-p").expects(analysis.test().p());
+        checks.row("M-110-q").expects(new StudentizedRange(3, 12).quantile(0.95));
+        checks.row("M-110-low").expects(secondLessFirst.difference().low());
+        checks.row("M-110-high").expects(secondLessFirst.difference().high());
+    }
+
+    @Test
+    void allPairsOfTensionsBesideWool() {
+        List<String> tensions = List.of("L", "M", "H");
+        double[][][] cells = Stream.of("A", "B")
+                .map(wool -> tensions.stream()
+                        .map(tension -> Published.values("warpbreaks", wool + " " + tension))
+                        .toArray(double[][]::new))
+                .toArray(double[][][]::new);
+        TwoWay.Residual additive = TwoWay.of(cells).additive();
+        List<Double> means = new ArrayList<>();
+        for (int tension = 0; tension < 3; tension++) {
+            means.add(Summary.of(joined(cells[0][tension], cells[1][tension])).mean());
+        }
+
+        List<SeveralGroups.Difference> pairs = new SeveralGroups(
+                        means,
+                        List.of(18, 18, 18),
+                        Math.sqrt(additive.squares() / additive.df()),
+                        additive.df())
+                .allPairs(0.95);
+
+        checks.row("M-111-LM-p").expects(pairs.get(0).p());
+        checks.row("M-111-LH-p").expects(pairs.get(1).p());
+        checks.row("M-111-MH-p").expects(pairs.get(2).p());
+        checks.row("M-111-ML").expects(-pairs.get(2).difference().value());
+    }
+
+    @Test
+    void conformityWithUnequalCells() {
+        List<String> fcategory = List.of("low", "medium", "high");
+        double[][][] cells = fcategory.stream()
+                .map(f -> Stream.of("low", "high")
+                        .map(partner -> Published.values("Moore", partner + " " + f))
+                        .toArray(double[][]::new))
+                .toArray(double[][][]::new);
+
+        TwoWay analysis = TwoWay.of(cells);
+
+        checks.row("M-112-first").expects(analysis.firstTypeTwo().squares());
+        checks.row("M-112-second").expects(analysis.secondTypeTwo().squares());
+        checks.row("M-112-interaction").expects(analysis.interaction().squares());
+        checks.row("M-112-residual").expects(analysis.residualSquares());
+        checks.row("M-112-p").expects(analysis.secondTypeTwo().test().p());
+        checks.row("M-113-first").expects(analysis.firstTypeThree().squares());
+        checks.row("M-113-second").expects(analysis.secondTypeThree().squares());
+    }
+
+    @Test
+    void holmAdjustsAsPublished() {
+        double[] four = Holm.adjusted(0.01, 0.02, 0.03, 0.04);
+        double[] published = Holm.adjusted(Published.values("BH 1995", "p"));
+
+        checks.row("M-118-first").expects(four[0]);
+        checks.row("M-118").expects(four[3]);
+        for (int i = 1; i <= 4; i++) {
+            checks.row("M-119-" + i).expects(published[i - 1]);
+        }
+        assertThat(published).isSorted().endsWith(1.0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2,3,2", "3.5,3,12", "4.2,5,20", "1,8,4", "12,10,2", "12,10,1", "3.3,4,Infinity"})
+    void studentizedRange(double q, int groups, double df) {
+        String inputs = (q == Math.rint(q) ? "" + (int) q : "" + q) + "-" + groups + "-"
+                + (Double.isInfinite(df) ? "Inf" : "" + (int) df);
+
+        checks.row("R-ptukey-" + inputs).expects(new StudentizedRange(groups, df).below(q));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.95,3,12", "0.99,5,20", "0.95,2,3", "0.9,10,8"})
+    void quantilesOfTheStudentizedRange(double p, int groups, int df) {
+        checks.row("R-qtukey-" + p + "-" + groups + "-" + df)
+                .expects(new StudentizedRange(groups, df).quantile(p));
+    }
+
+    @Test
+    void meanRangesOfControlCharts() {
+        checks.row("M-131-d2-2").expects(StudentizedRange.meanRange(2));
+        checks.row("M-131-d2-5").expects(StudentizedRange.meanRange(5));
+    }
+
+    @Test
+    void largestOfSeveralComparisonsWithOneControl() {
+        checks.row("R-dunnett-equal")
+                .expects(DunnettRange.of(5, new int[] {5, 5, 5}, 16).below(2.5));
+        checks.row("R-dunnett-unequal")
+                .expects(DunnettRange.of(8, new int[] {3, 5, 10, 4}, 25).below(2.2));
+        checks.row("R-dunnett-few")
+                .expects(DunnettRange.of(3, new int[] {3, 3}, 6).below(3.1));
+        checks.row("D-3-16").expects(DunnettRange.of(5, new int[] {5, 5, 5}, 16).quantile(0.95));
+    }
+
+    @Test
+    void plantsOfUnequalNumbers() {
+        SeveralGroups plants = SeveralGroups.of(Published.groups("PlantGrowth"));
+
+        List<SeveralGroups.Difference> against = plants.against(0, 0.95);
+        for (int i = 0; i < 2; i++) {
+            checks.row("R-plants-p" + (i + 1)).expects(against.get(i).p());
+            checks.row("R-plants-low" + (i + 1))
+                    .expects(against.get(i).difference().low());
+            checks.row("R-plants-high" + (i + 1))
+                    .expects(against.get(i).difference().high());
+        }
+        List<SeveralGroups.Difference> pairs = plants.allPairs(0.95);
+        for (int i = 0; i < 3; i++) {
+            checks.row("R-kramer-low" + (i + 1))
+                    .expects(pairs.get(i).difference().low());
+            checks.row("R-kramer-p" + (i + 1)).expects(pairs.get(i).p());
+        }
+    }
+
+    @Test
+    void interactionKeepsFourSpreads() {
+        TwoGroups here = Published.pair("set W", "treated", "control");
+        TwoGroups there =
+                TwoGroups.of(new double[] {44, 41.3, 46.2, 43.1}, new double[] {40.2, 43.9, 41.7});
+
+        Estimate difference = Interaction.ofDifferences(here, there, 0.95);
+        Estimate ratio = Interaction.ofRatios(here, there, 0.95);
+
+        checks.row("R-interaction").expects(difference.value());
+        checks.row("R-interaction-low").expects(difference.low());
+        checks.row("R-interaction-ratio").expects(ratio.value());
+        checks.row("R-interaction-ratio-high").expects(ratio.high());
+    }
+
+    private static double[] joined(double[] a, double[] b) {
+        return IntStream.range(0, a.length + b.length)
+                .mapToDouble(i -> i < a.length ? a[i] : b[i - a.length])
+                .toArray();
+    }
+}
