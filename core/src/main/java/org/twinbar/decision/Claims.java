@@ -1,8 +1,8 @@
 package org.twinbar.decision;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import org.twinbar.statistics.groups.Holm;
 
 /**
  * Several claims of one study. Each keeps its own error rate; beside it stands what is left if all
@@ -27,36 +27,18 @@ public final class Claims {
 
     /** Returns the claims in their order, each with its p adjusted for all of them. */
     public static List<Together> together(List<Comparison> comparisons) {
-        List<Double> known = new ArrayList<>();
-        for (Comparison comparison : comparisons) {
-            known.add(comparison.found().p().orElse(1));
-        }
-        List<Double> adjusted = holm(known);
+        double[] adjusted = Holm.adjusted(comparisons.stream()
+                .mapToDouble(comparison -> comparison.found().p().orElse(1))
+                .toArray());
         List<Together> all = new ArrayList<>();
         for (int i = 0; i < comparisons.size(); i++) {
             Comparison comparison = comparisons.get(i);
             boolean has = comparison.found().p().isKnown();
             all.add(new Together(
                     comparison,
-                    has ? Amount.of(adjusted.get(i)) : comparison.found().p(),
-                    has && adjusted.get(i) <= comparison.question().errorRate()));
+                    has ? Amount.of(adjusted[i]) : comparison.found().p(),
+                    has && adjusted[i] <= comparison.question().errorRate()));
         }
         return all;
-    }
-
-    static List<Double> holm(List<Double> p) {
-        List<Integer> rising = new ArrayList<>();
-        for (int i = 0; i < p.size(); i++) {
-            rising.add(i);
-        }
-        rising.sort(Comparator.comparingDouble(p::get));
-        List<Double> adjusted = new ArrayList<>(p);
-        double before = 0;
-        for (int rank = 0; rank < rising.size(); rank++) {
-            int at = rising.get(rank);
-            before = Math.min(1, Math.max(before, p.get(at) * (p.size() - rank)));
-            adjusted.set(at, before);
-        }
-        return adjusted;
     }
 }
