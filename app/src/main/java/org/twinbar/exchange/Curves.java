@@ -92,8 +92,7 @@ public final class Curves {
             }
         }
         boolean cut = sample.length == SAMPLE && few.size() > 1;
-        return Layout.ofText(
-                file, cut ? few.subList(0, few.size() - 1) : few, as, encoding);
+        return Layout.ofText(file, cut ? few.subList(0, few.size() - 1) : few, as, encoding);
     }
 
     private static Read ofTable(Table table, List<Wanted> wanted) {

@@ -1,5 +1,6 @@
 package org.twinbar.exchange;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -26,5 +27,11 @@ public final class InputException extends RuntimeException {
     /** Where it stands; empty where the message is about no file. */
     public Optional<Place> place() {
         return place;
+    }
+
+    /** The sentence; there always is one. */
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 }

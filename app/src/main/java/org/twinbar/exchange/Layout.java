@@ -67,8 +67,8 @@ record Layout(Dialect dialect, List<Column> columns) {
             Place file, List<Row> rows, ReadAs as, Encoding encoding, Delimiter delimiter) {
         int width = commonWidth(rows);
         Row header = rows.stream()
-                .filter(row -> row.filledWidth() >= Math.max(1, Math.min(width, 2))
-                        && fits(row, width))
+                .filter(row ->
+                        row.filledWidth() >= Math.max(1, Math.min(width, 2)) && fits(row, width))
                 .findFirst()
                 .orElseThrow(() -> file.refuse("is empty: there is no header and no row"));
         if (header.cells().stream().anyMatch(cell -> Numeral.of(cell).isNumber())
@@ -180,7 +180,8 @@ record Layout(Dialect dialect, List<Column> columns) {
     }
 
     private static Optional<Unit> unit(String cell) {
-        String bare = IN_BRACKETS.matcher(cell).matches() ? cell.substring(1, cell.length() - 1) : cell;
+        String bare =
+                IN_BRACKETS.matcher(cell).matches() ? cell.substring(1, cell.length() - 1) : cell;
         return bare.isBlank() || Numeral.of(bare).isNumber() ? Optional.empty() : Unit.find(bare);
     }
 

@@ -73,8 +73,7 @@ public final class Comparisons {
         List<String> treated = treated(observations, asked, control);
         if (question.level().isPresent()) {
             return treated.stream()
-                    .map(group ->
-                            Comparing.level(question, observations, group))
+                    .map(group -> Comparing.level(question, observations, group))
                     .toList();
         }
         String against = control.orElseThrow(

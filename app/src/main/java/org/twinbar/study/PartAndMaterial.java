@@ -81,8 +81,7 @@ final class PartAndMaterial {
                         .ifPresent(it -> bases.add(new Material.OnBasis(words(basis), it)));
             }
         }
-        boolean partKnown =
-                !bases.isEmpty() && bases.get(0).words().equals(words(Basis.PART));
+        boolean partKnown = !bases.isEmpty() && bases.get(0).words().equals(words(Basis.PART));
         double part = partKnown ? bases.get(0).found().estimate().orElse(0) : 0;
         boolean differ = bases.stream()
                 .anyMatch(it -> Math.abs(it.found().estimate().orElse(part) - part) > SAME);
@@ -133,8 +132,8 @@ final class PartAndMaterial {
      * Returns how much larger the section became: as tested over before, treated over control, so
      * that what a caliper reads too large on both days cancels.
      *
-     * <p>As if the coat carried as much per section as the part; the moduli of the two are not known
-     * here.
+     * <p>As if the coat carried as much per section as the part; the moduli of the two are not
+     * known here.
      */
     private Optional<SectionGain> sectionGain(Comparison comparison) {
         Property tested = siblings.get(Basis.SECTION);
@@ -162,7 +161,8 @@ final class PartAndMaterial {
         for (JudgedSpecimen specimen : specimens) {
             Budget ofTested = specimen.result().budgets().get(tested);
             Budget ofBefore = specimen.result().budgets().get(before);
-            boolean asked = specimen.factors().entrySet().containsAll(this.asked.where().entrySet());
+            boolean asked =
+                    specimen.factors().entrySet().containsAll(this.asked.where().entrySet());
             if (asked
                     && specimen.counts()
                     && specimen.group().equals(group)
@@ -189,10 +189,12 @@ final class PartAndMaterial {
             sum += log;
             squares += log * log;
             Map<Source, Double> shifts = new java.util.LinkedHashMap<>();
-            before.shifts().forEach((source, shift) -> shifts.merge(
-                    source, shift / before.value(), Double::sum));
-            tested.shifts().forEach((source, shift) -> shifts.merge(
-                    source, -shift / tested.value(), Double::sum));
+            before.shifts()
+                    .forEach((source, shift) ->
+                            shifts.merge(source, shift / before.value(), Double::sum));
+            tested.shifts()
+                    .forEach((source, shift) ->
+                            shifts.merge(source, -shift / tested.value(), Double::sum));
             shifts.forEach((source, shift) -> {
                 if (source.reach() == Source.Reach.SHARED) {
                     moved.merge(source.identity(), shift, Double::sum);
@@ -208,9 +210,8 @@ final class PartAndMaterial {
 
         /** The scatter, or what the readings' own errors allow where they allow more. */
         double varianceOfMean() {
-            double scatter = count < 2
-                    ? 0
-                    : Math.max(squares - sum * sum / count, 0) / (count - 1) / count;
+            double scatter =
+                    count < 2 ? 0 : Math.max(squares - sum * sum / count, 0) / (count - 1) / count;
             return Math.max(scatter, ownVariance / count / count);
         }
 

@@ -35,13 +35,15 @@ class CurvesTest {
     @ValueSource(strings = {"windows-1252", "UTF-16LE", "UTF-16BE", "UTF-8"})
     void readsEachEncodingAlike(String name) {
         String mark = name.startsWith("UTF-16") ? "\uFEFF" : "";
-        byte[] bytes = (mark + "Prüfung in °C\ntime_s;force_N\n0;1,5\n1;−2,5\n").getBytes(
-                Charset.forName(name.equals("windows-1252") ? "UTF-8" : name));
+        byte[] bytes = (mark + "Prüfung in °C\ntime_s;force_N\n0;1,5\n1;−2,5\n")
+                .getBytes(Charset.forName(name.equals("windows-1252") ? "UTF-8" : name));
         Curves.Read read = Curves.read(Source.of("c.csv", bytes), ReadAs.found(), WANTED);
         assertThat(read.values().get("force")).containsExactly(1.5, -2.5);
     }
 
-    /** Plain rows are read from their bytes, others through their text: the numbers are the same. */
+    /**
+     * Plain rows are read from their bytes, others through their text: the numbers are the same.
+     */
     @Test
     void readsQuotedRowsToTheSameBit() {
         Random random = new Random(11);

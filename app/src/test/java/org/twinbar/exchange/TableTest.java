@@ -50,7 +50,8 @@ class TableTest {
 
     @Test
     void numbersRepeatedReadings() {
-        Column second = read("specimen,width_1_mm,width_2_mm\nA1,10,11\n").columns().get(2);
+        Column second =
+                read("specimen,width_1_mm,width_2_mm\nA1,10,11\n").columns().get(2);
         assertThat(second.name()).isEqualTo("width");
         assertThat(second.repeat()).hasValue(2);
     }
@@ -175,8 +176,9 @@ class TableTest {
     @Test
     void tellsHowItWasRead() {
         assertThat(read("specimen;width_mm\nA1;10,25\n").explanation())
-                .isEqualTo("t.csv: read as specimen, width in mm, semicolon between columns, comma in"
-                        + " decimals, UTF-8; header in line 1; 1 rows");
+                .isEqualTo(
+                        "t.csv: read as specimen, width in mm, semicolon between columns, comma in"
+                                + " decimals, UTF-8; header in line 1; 1 rows");
     }
 
     private static Table read(String text) {

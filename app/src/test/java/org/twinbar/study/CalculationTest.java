@@ -43,7 +43,9 @@ class CalculationTest {
     @Test
     void calculatesEachSpecimenWithItsFactors() {
         Calculated calculated = peaks("A1,plain,R1,10,4,2000\nA2,coated,R2,10,4,2200\n");
-        assertThat(calculated.specimens()).extracting(JudgedSpecimen::code).containsExactly("A1", "A2");
+        assertThat(calculated.specimens())
+                .extracting(JudgedSpecimen::code)
+                .containsExactly("A1", "A2");
         JudgedSpecimen second = calculated.specimens().get(1);
         assertThat(second.group()).isEqualTo("coated");
         assertThat(second.factors()).containsExactly(Map.entry("run", "R2"));
@@ -83,7 +85,9 @@ class CalculationTest {
         TestSheet sheet = TestSheet.of("tensile").withSet(Map.of("area", "0.4 cm2"));
         Calculated calculated =
                 run(sheet, "specimen,peak_force_N\nA,2000\nB,1000\n", Handed.nothing());
-        assertThat(calculated.specimens()).extracting(CalculationTest::strength).containsExactly(50.0, 25.0);
+        assertThat(calculated.specimens())
+                .extracting(CalculationTest::strength)
+                .containsExactly(50.0, 25.0);
     }
 
     @Test

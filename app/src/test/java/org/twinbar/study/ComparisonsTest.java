@@ -29,7 +29,8 @@ class ComparisonsTest {
     @Test
     void comparesForEachValueOfAColumn() {
         List<Comparisons.Parted> parted = compare(BARS, STRONGER, List.of("orientation"));
-        assertThat(parted).extracting(Comparisons.Parted::by)
+        assertThat(parted)
+                .extracting(Comparisons.Parted::by)
                 .containsExactly(Map.of("orientation", "flat"), Map.of("orientation", "upright"));
         Comparison flat = parted.get(0).comparison();
         assertThat(flat.found().estimate().orElse(0)).isCloseTo(1.2, within(1e-12));
@@ -43,7 +44,8 @@ class ComparisonsTest {
         assertThat(compare(three, STRONGER.where("orientation", "flat"), List.of()))
                 .extracting(it -> it.comparison().treated().name())
                 .containsExactly("coated", "waxed");
-        assertThat(compare(three, STRONGER.treated(List.of("waxed")), List.of())).hasSize(1);
+        assertThat(compare(three, STRONGER.treated(List.of("waxed")), List.of()))
+                .hasSize(1);
     }
 
     @Test
@@ -95,8 +97,7 @@ class ComparisonsTest {
                 + row("3", "plain", "{\"reason\":\"it slipped\"}") + ","
                 + row("4", "coated", "{\"value\":60}") + ","
                 + row("5", "coated", "{\"value\":61}") + "]}";
-        Comparison comparison = Comparisons.ofJson(
-                        "r.json", json, STRONGER, "group", List.of())
+        Comparison comparison = Comparisons.ofJson("r.json", json, STRONGER, "group", List.of())
                 .get(0)
                 .comparison();
         assertThat(comparison.control().orElseThrow().n()).isEqualTo(2);
@@ -115,7 +116,8 @@ class ComparisonsTest {
 
     @Test
     void refusesWhatIsNotThere() {
-        assertThatThrownBy(() -> compare(BARS, Asked.of("strenght_MPa").with(Term.CONTROL, "plain"), List.of()))
+        assertThatThrownBy(() -> compare(
+                        BARS, Asked.of("strenght_MPa").with(Term.CONTROL, "plain"), List.of()))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("did you mean 'strength_MPa'?");
         assertThatThrownBy(() -> compare(BARS, STRONGER.with(Term.CONTROL, "bare"), List.of()))

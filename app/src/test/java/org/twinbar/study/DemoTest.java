@@ -30,8 +30,7 @@ class DemoTest {
     @Test
     void readingsAreThoseThatWereMadeUp() throws IOException {
         var made = DemoReadings.make();
-        made.forEach((name, text) ->
-                assertThat(FOLDER.resolve(name)).as(name).hasContent(text));
+        made.forEach((name, text) -> assertThat(FOLDER.resolve(name)).as(name).hasContent(text));
         try (Stream<Path> files = Files.walk(FOLDER)) {
             assertThat(files.filter(Files::isRegularFile)
                             .map(file -> FOLDER.relativize(file).toString().replace('\\', '/')))
@@ -43,9 +42,14 @@ class DemoTest {
     @Test
     void everyFileSaysThatItIsInvented() throws IOException {
         try (Stream<Path> files = Files.walk(FOLDER)) {
-            assertThat(files.filter(Files::isRegularFile)).isNotEmpty().allSatisfy(file -> assertThat(
-                            Files.readString(file).lines().findFirst().orElse("").toLowerCase(java.util.Locale.ROOT))
-                    .contains("invented"));
+            assertThat(files.filter(Files::isRegularFile))
+                    .isNotEmpty()
+                    .allSatisfy(file -> assertThat(Files.readString(file)
+                                    .lines()
+                                    .findFirst()
+                                    .orElse("")
+                                    .toLowerCase(java.util.Locale.ROOT))
+                            .contains("invented"));
         }
     }
 
@@ -78,9 +82,7 @@ class DemoTest {
                         .anyMatch(yield -> yield instanceof Yield.AtLeast bound
                                 && bound.reason().contains("shoulder")))
                 .hasSize(1);
-        assertThat(study.findings())
-                .extracting(finding -> finding.code())
-                .contains("one-batch");
+        assertThat(study.findings()).extracting(finding -> finding.code()).contains("one-batch");
         assertThat(study.specimensOf("tensile")).allMatch(it -> it.curve().isPresent());
     }
 

@@ -87,14 +87,17 @@ class StudyFileTest {
                 "[[left_out]]\\nmethod='leak'\\nspecimen='A'\\nwho='w'\\nwhen='noon'\\nwhy='y'\\nsight='maybe'|before or after",
             })
     void refuses(String toml, String words) {
-        String text = toml.replace("\\n", "\n") + (toml.startsWith("invented") ? "\nstudy = 'x'" : "");
+        String text =
+                toml.replace("\\n", "\n") + (toml.startsWith("invented") ? "\nstudy = 'x'" : "");
         assertThatThrownBy(() -> StudyFile.parse("c.toml", text))
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith("c.toml")
                 .hasMessageContaining(words);
     }
 
-    /** Every TOML example of the page of keys is read; the keys that it tells are those there are. */
+    /**
+     * Every TOML example of the page of keys is read; the keys that it tells are those there are.
+     */
     @Test
     void documentsItsKeys() throws IOException {
         String page = Files.readString(Path.of("../docs/claims.md"));

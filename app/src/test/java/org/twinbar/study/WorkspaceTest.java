@@ -96,10 +96,11 @@ class WorkspaceTest {
         assertThat(verdict(judged)).isEqualTo(Verdict.SUPPORTED);
         workspace.takeBack(Act.by("the club"), study, "tensile", "C4", "it was another one");
         assertThat(verdict(judge())).isEqualTo(Verdict.OPEN);
-        assertThat(judge().history()).extracting(Change::what).containsExactly(
-                "C4 was left out, before its value was seen", "C4 counts again");
-        assertThatThrownBy(() -> workspace.takeBack(
-                        Act.by("the club"), study, "tensile", "C4", "again"))
+        assertThat(judge().history())
+                .extracting(Change::what)
+                .containsExactly("C4 was left out, before its value was seen", "C4 counts again");
+        assertThatThrownBy(() ->
+                        workspace.takeBack(Act.by("the club"), study, "tensile", "C4", "again"))
                 .hasMessageContaining("counts already");
     }
 
@@ -118,9 +119,9 @@ class WorkspaceTest {
         Reading force = specimen.readings().get(1);
         assertThat(force.text()).isEqualTo("1200");
         assertThat(force.counting()).isEqualTo("2400");
-        assertThat(force.corrected()).hasValueSatisfying(corrected -> assertThat(
-                        corrected.change().what())
-                .isEqualTo("peak_force_N of C4: 1200 → 2400"));
+        assertThat(force.corrected())
+                .hasValueSatisfying(corrected -> assertThat(corrected.change().what())
+                        .isEqualTo("peak_force_N of C4: 1200 → 2400"));
         assertThat(specimen.result().budgets().values().iterator().next().value())
                 .isCloseTo(60, within(1e-12));
         workspace.correct(
@@ -155,12 +156,7 @@ class WorkspaceTest {
         Act act = Act.by("the club");
         for (int i = 0; i < 2; i++) {
             workspace.leaveOut(
-                    act,
-                    first,
-                    "tensile",
-                    "C4",
-                    LeftOut.Sight.AFTER_VALUE_WAS_SEEN,
-                    "a bubble");
+                    act, first, "tensile", "C4", LeftOut.Sight.AFTER_VALUE_WAS_SEEN, "a bubble");
         }
         assertThat(judge().history()).hasSize(1);
         assertThat(workspace.studies()).hasSize(1);
@@ -176,7 +172,9 @@ class WorkspaceTest {
                 .hasMessageContaining("plain");
         assertThatThrownBy(() -> workspace.importStudy(
                         ACT,
-                        StudyFile.parse("s.toml", STUDY.replace("\"strength\"\ncontrol", "\"lenght\"\ncontrol")),
+                        StudyFile.parse(
+                                "s.toml",
+                                STUDY.replace("\"strength\"\ncontrol", "\"lenght\"\ncontrol")),
                         handed(TABLE)))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("yields no 'lenght'");
@@ -229,16 +227,18 @@ class WorkspaceTest {
     void waitsForReadingsOfAnEmptyStudy() {
         StudyName study = workspace.create(
                 ACT,
-                new StudyFile.Head(
-                        "cups", "Do cups stay dry?", "", JudgedStudy.Origin.MEASURED));
+                new StudyFile.Head("cups", "Do cups stay dry?", "", JudgedStudy.Origin.MEASURED));
         workspace.addClaim(
-                Act.by("the club"), study, StudyFile.parse("s.toml", STUDY).claims().get(0));
+                Act.by("the club"),
+                study,
+                StudyFile.parse("s.toml", STUDY).claims().get(0));
         JudgedStudy judged = workspace.judge(study, Progress.SILENT);
         assertThat(judged.claims().get(0).answers())
                 .singleElement()
-                .isInstanceOfSatisfying(Answer.Unanswered.class, answer -> assertThat(
-                                answer.reason())
-                        .contains("No readings of the tensile test"));
+                .isInstanceOfSatisfying(
+                        Answer.Unanswered.class,
+                        answer -> assertThat(answer.reason())
+                                .contains("No readings of the tensile test"));
         workspace.addTest(
                 Act.by("the club"),
                 study,

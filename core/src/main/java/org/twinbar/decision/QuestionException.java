@@ -1,5 +1,7 @@
 package org.twinbar.decision;
 
+import java.util.Objects;
+
 /** A question that cannot be asked so; the message is one sentence for whoever asked it. */
 public final class QuestionException extends IllegalArgumentException {
 
@@ -7,5 +9,11 @@ public final class QuestionException extends IllegalArgumentException {
 
     public QuestionException(String sentence) {
         super(sentence);
+    }
+
+    /** The sentence; there always is one. */
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 }
