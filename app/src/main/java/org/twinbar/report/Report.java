@@ -24,6 +24,13 @@ public final class Report {
         return Composition.of(study);
     }
 
+    /**
+     * Returns the style sheet of those words and pictures, in the light that the reader prefers.
+     */
+    public static String css() {
+        return Typeset.css();
+    }
+
     /** Writes the same content as PDF/A-2b; the stream stays open. */
     public static void pdf(JudgedStudy study, OutputStream to) throws IOException {
         Pdf.write(Composition.of(study), to);

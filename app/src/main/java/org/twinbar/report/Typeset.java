@@ -27,10 +27,13 @@ final class Typeset {
 
     /** Returns the page with everything that it needs inside. */
     static String screen(Sheet sheet) {
-        String css = Theme.css() + Figures.css() + resource("screen.css");
         String marker = "/*typefaces*/";
-        String page = filled("report/screen.jte", sheet, marker + css);
+        String page = filled("report/screen.jte", sheet, marker + css());
         return page.replace(marker, faces(page));
+    }
+
+    static String css() {
+        return Theme.css() + Figures.css() + resource("screen.css");
     }
 
     /** Returns well-formed XHTML in the colours of the light theme. */

@@ -1,0 +1,47 @@
+package org.twinbar.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.twinbar.exchange.InputException;
+import org.twinbar.report.Sheet;
+
+/** Sentences that pages have for themselves. */
+final class Words {
+
+    private Words() {}
+
+    /** Returns what was wrong as a sentence of its own. */
+    static String sentence(InputException refusal) {
+        return sentence(String.valueOf(refusal.getMessage()));
+    }
+
+    static String sentence(String message) {
+        String begun = message.isEmpty()
+                ? message
+                : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
+    }
+
+    /** Returns how far a study is, such as {@code 5 questions: 2 supported, 3 open}. */
+    static String state(Sheet sheet, int specimens) {
+        if (sheet.claims().isEmpty()) {
+            return count(specimens, "specimen") + ", no claim yet";
+        }
+        Map<String, Integer> verdicts = new LinkedHashMap<>();
+        sheet.answers().forEach(answer -> verdicts.merge(answer.verdict(), 1, Integer::sum));
+        List<String> counted = new ArrayList<>();
+        verdicts.forEach((verdict, number) -> counted.add(number + " " + verdict));
+        return "%s, %s: %s"
+                .formatted(
+                        count(specimens, "specimen"),
+                        count(sheet.answers().size(), "question"),
+                        String.join(", ", counted));
+    }
+
+    static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+}
