@@ -67,8 +67,12 @@ public final class Source {
         }
     }
 
-    /** Reads everything. */
-    byte[] bytes() {
+    /**
+     * Reads everything.
+     *
+     * @throws InputException where it can't be read, or holds more than 64 MiB
+     */
+    public byte[] bytes() {
         try (InputStream in = open()) {
             byte[] bytes = in.readNBytes(LARGEST_TABLE + 1);
             if (bytes.length > LARGEST_TABLE) {

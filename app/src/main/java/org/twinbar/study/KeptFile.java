@@ -1,5 +1,8 @@
 package org.twinbar.study;
 
+import org.twinbar.exchange.Source;
+import org.twinbar.store.Digest;
+
 /**
  * A file as it came.
  *
@@ -14,5 +17,11 @@ public record KeptFile(String name, String sha256, long bytes) {
             throw new IllegalArgumentException(
                     "'%s' of %s is not a SHA-256".formatted(sha256, name));
         }
+    }
+
+    /** Returns what a file is known by. */
+    public static KeptFile of(Source source) {
+        byte[] bytes = source.bytes();
+        return new KeptFile(source.name(), Digest.of(bytes).hex(), bytes.length);
     }
 }

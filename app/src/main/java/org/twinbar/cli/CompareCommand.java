@@ -1,0 +1,190 @@
+package org.twinbar.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.exchange.Source;
+import org.twinbar.exchange.Table;
+import org.twinbar.study.Asked;
+import org.twinbar.study.Asked.Term;
+import org.twinbar.study.Comparisons;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code twinbar compare FILE}: from values of groups to a verdict with reasons. */
+@Command(
+        name = "compare",
+        description = {
+            "From values of treated and untreated specimens to a verdict with reasons.",
+            "FILE is a table, or what 'twinbar calculate' wrote as --csv or --json.",
+        },
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class CompareCommand implements Callable<Integer> {
+
+    private final Context context;
+
+    @Parameters(paramLabel = "FILE", description = "The table; - for standard input.")
+    String file = "";
+
+    @Option(names = "--value", required = true, paramLabel = "COLUMN", description = "Compared.")
+    String value = "";
+
+    @Option(
+            names = "--group",
+            required = true,
+            paramLabel = "COLUMN",
+            description = "Holds the groups.")
+    String group = "";
+
+    @Option(
+            names = "--control",
+            paramLabel = "NAME",
+            description = "The untreated group; a level needs none.")
+    @Nullable String control;
+
+    @Option(
+            names = "--expect",
+            paramLabel = "higher|lower|same",
+            description = {
+                "What the claim says of the treated; higher unless said.",
+                "For a rate: 'lower' means that it happens more slowly.",
+            })
+    @Nullable String expect;
+
+    @Option(
+            names = "--treated",
+            paramLabel = "NAME",
+            description = "One treated group; every group but the control unless said.")
+    List<String> treated = new ArrayList<>();
+
+    @Option(
+            names = "--by",
+            paramLabel = "COLUMN",
+            description = "A comparison for each value of the column.")
+    List<String> by = new ArrayList<>();
+
+    @Option(
+            names = "--block",
+            paramLabel = "COLUMN",
+            description = "Print run, mix, oven load or pair that holds both groups.")
+    @Nullable String block;
+
+    @Option(
+            names = "--unit",
+            paramLabel = "COLUMN",
+            description = "What was treated independently, where specimens share a treatment.")
+    @Nullable String unit;
+
+    @Option(
+            names = "--effect",
+            paramLabel = "ratio|difference|share|rate|rank|level",
+            description = "As which number; from the column unless said.")
+    @Nullable String effect;
+
+    @Option(
+            names = "--worth",
+            paramLabel = "SIZE",
+            description = "Smallest change worth having, such as 5%% or 3°C.")
+    @Nullable String worth;
+
+    @Option(
+            names = "--claimed",
+            paramLabel = "SIZE",
+            description = "Size that the claim names, such as 10%%.")
+    @Nullable String claimed;
+
+    @Option(
+            names = "--interval",
+            paramLabel = "fieller|welch|log|bca|permutation",
+            description = "An interval to show beside; the verdict reads the default one.")
+    List<String> intervals = new ArrayList<>();
+
+    @Option(
+            names = "--event",
+            paramLabel = "COLUMN",
+            description = "For a rate: 1 where it happened, 0 where the test ended first.")
+    @Nullable String event;
+
+    @Option(names = "--at", paramLabel = "LEVEL", description = "For a level: what to clear.")
+    @Nullable String at;
+
+    @Option(
+            names = "--of",
+            paramLabel = "SHARE",
+            description = "For a level: the share of parts that must clear it, such as 90%%.")
+    @Nullable String of;
+
+    @Option(
+            names = "--resolution",
+            paramLabel = "Q",
+            description = "Smallest step of the values; the one seen in them unless said.")
+    @Nullable String resolution;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "For anything drawn at random; 1 unless said.")
+    @Nullable String seed;
+
+    @Option(names = "--json", description = "Writes JSON.")
+    boolean json;
+
+    @Option(names = "--details", description = "Adds intervals beside, and other ways of looking.")
+    boolean details;
+
+    @Mixin
+    ReadingOptions reading = new ReadingOptions();
+
+    CompareCommand(Context context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        Source source = context.source(file);
+        List<Comparisons.Parted> parted = comparisons(source);
+        if (json) {
+            ComparisonsJson.write(parted, context.terminal().out());
+        } else {
+            context.terminal().out().print(ComparisonsText.of(parted, details));
+        }
+        return Cli.DONE;
+    }
+
+    private List<Comparisons.Parted> comparisons(Source source) {
+        String text = new String(source.bytes(), StandardCharsets.UTF_8);
+        if (text.stripLeading().startsWith("{")) {
+            return Comparisons.ofJson(source.name(), text, asked(), group, by);
+        }
+        Table table = Table.read(source, reading.readAs());
+        if (reading.explain) {
+            context.terminal().say(table.explanation());
+        }
+        return Comparisons.of(table, asked(), group, by);
+    }
+
+    private Asked asked() {
+        Asked asked = Asked.of(value).treated(treated).beside(intervals);
+        asked = said(asked, Term.CONTROL, control);
+        asked = said(asked, Term.EXPECT, expect);
+        asked = said(asked, Term.BLOCK, block);
+        asked = said(asked, Term.UNIT, unit);
+        asked = said(asked, Term.EFFECT, effect);
+        asked = said(asked, Term.WORTH, worth);
+        asked = said(asked, Term.CLAIMED, claimed);
+        asked = said(asked, Term.EVENT, event);
+        asked = said(asked, Term.AT, at);
+        asked = said(asked, Term.OF, of);
+        asked = said(asked, Term.RESOLUTION, resolution);
+        return said(asked, Term.SEED, seed);
+    }
+
+    private static Asked said(Asked asked, Term term, @Nullable String text) {
+        return text == null ? asked : asked.with(term, text);
+    }
+}

@@ -1,0 +1,124 @@
+package org.twinbar.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import org.twinbar.decision.Beside;
+import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Effect;
+import org.twinbar.decision.Found;
+import org.twinbar.decision.Group;
+import org.twinbar.decision.Needed;
+import org.twinbar.decision.Question;
+import org.twinbar.decision.Standing;
+import org.twinbar.study.Comparisons;
+
+/** Comparisons as JSON. */
+final class ComparisonsJson {
+
+    private ComparisonsJson() {}
+
+    static void write(List<Comparisons.Parted> parted, PrintWriter out) {
+        long seed = parted.get(0).comparison().question().seed();
+        Json.write(out, json -> json.list("comparisons", list -> {
+                    for (Comparisons.Parted one : parted) {
+                        list.object(it -> comparison(it, one));
+                    }
+                })
+                .put("seed", seed));
+    }
+
+    private static void comparison(Json json, Comparisons.Parted parted) throws IOException {
+        Comparison comparison = parted.comparison();
+        Question question = comparison.question();
+        json.put("value", parted.value()).object("by", it -> it.texts(parted.by()));
+        if (comparison.control().isPresent()) {
+            Group control = comparison.control().get();
+            json.object("control", it -> group(it, control));
+        }
+        json.object("treated", it -> group(it, comparison.treated()))
+                .object("effect", it -> found(it, comparison.found()))
+                .list("beside", list -> {
+                    for (Beside beside : comparison.beside()) {
+                        list.object(it -> it.put("interval", beside.interval())
+                                .put("estimate", beside.estimate())
+                                .put("low", beside.low())
+                                .put("high", beside.high())
+                                .put("method", beside.method()));
+                    }
+                })
+                .put("expect", question.expectation().word());
+        sizes(json, comparison);
+        json.put("verdict", comparison.verdict().word())
+                .texts("reasons", comparison.reasons())
+                .findings(comparison.findings())
+                .object("needed", it -> needed(it, comparison.needed()))
+                .object("stands", it -> standing(it, comparison.standing()));
+    }
+
+    private static void sizes(Json json, Comparison comparison) throws IOException {
+        Question question = comparison.question();
+        if (question.effect() == Effect.LEVEL) {
+            json.put("at", question.none());
+            question.level().ifPresent(level -> {
+                try {
+                    json.put("of", level.share());
+                } catch (IOException e) {
+                    throw new java.io.UncheckedIOException(e);
+                }
+            });
+            return;
+        }
+        json.put("worth", question.worth());
+        if (question.claimed().isPresent() && comparison.claimed().isPresent()) {
+            json.object("claimed", it -> it.put("size", question.claimed().getAsDouble())
+                    .put("reached", comparison.claimed().get().word()));
+        }
+    }
+
+    private static void group(Json json, Group group) throws IOException {
+        json.put("name", group.name())
+                .put("n", group.n())
+                .put("mean", group.mean())
+                .put("sd", group.sd())
+                .put("median", group.median());
+        if (group.tally().isPresent()) {
+            Group.Tally tally = group.tally().get();
+            json.object("count", it -> it.put("what", tally.what())
+                    .put("count", tally.count())
+                    .put("n", tally.n())
+                    .put("low", tally.low())
+                    .put("high", tally.high()));
+        }
+    }
+
+    private static void found(Json json, Found found) throws IOException {
+        json.put("kind", found.kind().word())
+                .put("estimate", found.estimate())
+                .put("low", found.low())
+                .put("high", found.high())
+                .put("level", found.level())
+                .put("df", found.df())
+                .put("method", found.method())
+                .put("p", found.p());
+    }
+
+    private static void needed(Json json, Needed needed) throws IOException {
+        if (needed instanceof Needed.Specimens specimens) {
+            json.put("perGroup", specimens.perGroup())
+                    .put("power", specimens.power())
+                    .put("assuming", specimens.assuming());
+        } else if (needed instanceof Needed.None none) {
+            json.put("reason", none.reason());
+        }
+    }
+
+    private static void standing(Json json, Standing standing) throws IOException {
+        json.put("in", standing.holding()).put("of", standing.views().size()).list("views", list -> {
+            for (Standing.View view : standing.views()) {
+                list.object(it ->
+                        it.put("look", view.words()).put("verdict", view.verdict().word()));
+            }
+        });
+    }
+}

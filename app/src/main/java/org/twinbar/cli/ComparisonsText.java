@@ -1,0 +1,157 @@
+package org.twinbar.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.twinbar.decision.Amount;
+import org.twinbar.decision.Beside;
+import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Found;
+import org.twinbar.decision.Group;
+import org.twinbar.decision.Needed;
+import org.twinbar.decision.Standing;
+import org.twinbar.finding.Finding;
+import org.twinbar.report.Written;
+import org.twinbar.study.Comparisons;
+
+/** Comparisons for a person: the verdict and its sentences first, the numbers behind. */
+final class ComparisonsText {
+
+    private static final int WIDTH = 96;
+
+    private ComparisonsText() {}
+
+    static String of(List<Comparisons.Parted> parted, boolean details) {
+        StringBuilder text = new StringBuilder();
+        for (Comparisons.Parted one : parted) {
+            text.append(one(one, details)).append('\n');
+        }
+        text.append("seed ").append(parted.get(0).comparison().question().seed()).append('\n');
+        return text.toString();
+    }
+
+    private static String one(Comparisons.Parted parted, boolean details) {
+        Comparison comparison = parted.comparison();
+        StringBuilder text = new StringBuilder(title(parted));
+        text.append(": ").append(comparison.verdict().word()).append('\n');
+        comparison.reasons().forEach(it -> text.append(wrapped(it, "  ")));
+        text.append('\n').append(groups(comparison));
+        text.append("  ").append(effect(comparison.found())).append('\n');
+        if (comparison.needed() instanceof Needed.Specimens needed) {
+            text.append(wrapped(
+                    "%d specimens per group would settle it with a chance of %s, %s"
+                            .formatted(
+                                    needed.perGroup(),
+                                    Written.percent(needed.power()),
+                                    needed.assuming()),
+                    "  "));
+        }
+        text.append(standing(comparison.standing(), details));
+        if (details) {
+            comparison.beside().forEach(it -> text.append("  ").append(beside(it)).append('\n'));
+        }
+        for (Finding finding : comparison.findings()) {
+            text.append(wrapped(finding.level().word() + ": " + finding.text(), "  "));
+        }
+        return text.toString();
+    }
+
+    private static String title(Comparisons.Parted parted) {
+        Comparison comparison = parted.comparison();
+        String by = parted.by().entrySet().stream()
+                .map(it -> ", %s %s".formatted(it.getKey(), it.getValue()))
+                .collect(Collectors.joining());
+        String against = comparison
+                .control()
+                .map(it -> " against " + it.name())
+                .orElse("");
+        return parted.value() + ", " + comparison.treated().name() + against + by;
+    }
+
+    private static String groups(Comparison comparison) {
+        Aligned rows = new Aligned().row("  group", "n", "mean", "sd", "median");
+        comparison.control().ifPresent(it -> rows.row(row(it)));
+        rows.row(row(comparison.treated()));
+        return rows.toString();
+    }
+
+    private static String[] row(Group group) {
+        double sd = group.sd().orElse(0);
+        return new String[] {
+            "  " + group.name(),
+            Integer.toString(group.n()),
+            amount(group.mean(), sd),
+            group.sd() instanceof Amount.Known known ? Written.uncertainty(known.value()) : "none",
+            amount(group.median(), sd)
+        };
+    }
+
+    private static String amount(Amount amount, double u) {
+        return amount instanceof Amount.Known known ? Written.rounded(known.value(), u) : "none";
+    }
+
+    private static String effect(Found found) {
+        return "%s %s, %s interval %s to %s (%s)"
+                .formatted(
+                        found.kind().word(),
+                        four(found.estimate()),
+                        Written.percent(found.level()),
+                        four(found.low()),
+                        four(found.high()),
+                        found.method());
+    }
+
+    private static String beside(Beside beside) {
+        return "beside, %s: %s (%s to %s), %s"
+                .formatted(
+                        beside.interval(),
+                        four(beside.estimate()),
+                        four(beside.low()),
+                        four(beside.high()),
+                        beside.method());
+    }
+
+    private static String four(Amount amount) {
+        return amount instanceof Amount.Known known
+                ? Written.number(known.value(), 5)
+                : ((Amount.None) amount).reason();
+    }
+
+    private static String standing(Standing standing, boolean details) {
+        if (standing.views().isEmpty()) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder();
+        String falls = standing.falling().stream()
+                .map(it -> it.words() + " (" + it.verdict().word() + ")")
+                .collect(Collectors.joining(", "));
+        text.append(wrapped(
+                "stands in %d of %d other ways of looking%s"
+                        .formatted(
+                                standing.holding(),
+                                standing.views().size(),
+                                falls.isEmpty() ? "" : "; falls: " + falls),
+                "  "));
+        if (details) {
+            standing.views().forEach(it -> text.append("    ")
+                    .append(it.words())
+                    .append(": ")
+                    .append(it.verdict().word())
+                    .append('\n'));
+        }
+        return text.toString();
+    }
+
+    /** Breaks a sentence between words so that it stays readable on a terminal. */
+    static String wrapped(String sentence, String indent) {
+        StringBuilder text = new StringBuilder();
+        StringBuilder line = new StringBuilder(indent);
+        for (String word : sentence.split(" ")) {
+            if (line.length() + word.length() > WIDTH && line.length() > indent.length()) {
+                text.append(line.toString().stripTrailing()).append('\n');
+                line = new StringBuilder(indent).append("  ");
+            }
+            line.append(word).append(' ');
+        }
+        return text.append(line.toString().stripTrailing()).append('\n').toString();
+    }
+}

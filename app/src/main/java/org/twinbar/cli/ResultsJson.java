@@ -1,0 +1,81 @@
+package org.twinbar.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.Map;
+import org.twinbar.method.Property;
+import org.twinbar.method.Yield;
+import org.twinbar.study.Calculated;
+import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.uncertainty.Budget;
+import org.twinbar.uncertainty.Source;
+
+/** Results of specimens as JSON, in the form that {@code compare} reads again. */
+final class ResultsJson {
+
+    private ResultsJson() {}
+
+    static void write(Calculated calculated, PrintWriter out) {
+        Json.write(out, json -> json.put("method", calculated.used().name())
+                .put("standard", calculated.used().description().standard())
+                .list("results", list -> {
+                    for (JudgedSpecimen specimen : calculated.specimens()) {
+                        list.object(one -> specimen(one, specimen));
+                    }
+                })
+                .findings(calculated.findings()));
+    }
+
+    private static void specimen(Json json, JudgedSpecimen specimen) throws IOException {
+        json.put("specimen", specimen.code())
+                .put("group", specimen.group())
+                .texts(specimen.factors())
+                .object("values", values -> {
+                    for (Map.Entry<Property, Yield> entry :
+                            specimen.result().yields().entrySet()) {
+                        Budget budget = specimen.result().budgets().get(entry.getKey());
+                        values.object(
+                                entry.getKey().column(),
+                                one -> yielded(one, entry.getValue(), budget));
+                    }
+                })
+                .findings(specimen.result().findings());
+    }
+
+    private static void yielded(
+            Json json, Yield yield, @org.jspecify.annotations.Nullable Budget budget)
+            throws IOException {
+        if (budget != null) {
+            value(json, budget);
+        } else if (yield instanceof Yield.AtLeast bound) {
+            json.put("atLeast", bound.bound()).put("reason", bound.reason());
+        } else if (yield instanceof Yield.Below bound) {
+            json.put("below", bound.bound()).put("reason", bound.reason());
+        } else if (yield instanceof Yield.Between between) {
+            json.put("atLeast", between.from())
+                    .put("below", between.to())
+                    .put("reason", between.reason());
+        } else if (yield instanceof Yield.Word word) {
+            json.put("is", word.word());
+        } else if (yield instanceof Yield.Missing missing) {
+            json.put("reason", missing.reason());
+        }
+    }
+
+    private static void value(Json json, Budget budget) throws IOException {
+        double df = budget.degreesOfFreedom();
+        json.put("value", budget.value()).put("u", budget.u());
+        if (Double.isFinite(df)) {
+            json.put("df", df);
+        } else {
+            json.reason("df", "the size of every source of error is taken as known");
+        }
+        json.put("own", budget.u(Source.Reach.OWN)).object("moves", moves -> {
+            for (Map.Entry<Source, Double> shift : budget.shifts().entrySet()) {
+                if (shift.getKey().reach() == Source.Reach.SHARED) {
+                    moves.put(shift.getKey().identity(), shift.getValue());
+                }
+            }
+        });
+    }
+}

@@ -1,0 +1,131 @@
+package org.twinbar.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.finding.Finding;
+import org.twinbar.method.Property;
+import org.twinbar.method.Yield;
+import org.twinbar.report.Written;
+import org.twinbar.study.Calculated;
+import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.uncertainty.Budget;
+
+/** Results of specimens for a person: lined up, with uncertainty and unit; then what was seen. */
+final class ResultsText {
+
+    private ResultsText() {}
+
+    static String of(Calculated calculated) {
+        StringBuilder text = new StringBuilder();
+        text.append(calculated.used().description().title()).append(". ");
+        text.append(calculated.used().description().standard()).append("\n\n");
+        text.append(table(calculated)).append('\n');
+        text.append(missing(calculated));
+        text.append(findings(calculated));
+        text.append("± is the standard uncertainty. Twinbar tells what was measured on this"
+                + " bench; it certifies nothing.\n");
+        return text.toString();
+    }
+
+    private static String table(Calculated calculated) {
+        List<Property> shown = calculated.used().description().properties().stream()
+                .filter(it -> calculated.specimens().stream().anyMatch(one -> has(one, it)))
+                .toList();
+        Set<String> factors = new LinkedHashSet<>();
+        calculated.specimens().forEach(it -> factors.addAll(it.factors().keySet()));
+        List<String> header = new ArrayList<>(List.of("specimen", "group"));
+        header.addAll(factors);
+        shown.forEach(property -> header.add(heading(property)));
+        Aligned rows = new Aligned().row(header.toArray(String[]::new));
+        for (JudgedSpecimen specimen : calculated.specimens()) {
+            List<String> row = new ArrayList<>(List.of(specimen.code(), specimen.group()));
+            factors.forEach(it -> row.add(specimen.factors().getOrDefault(it, "")));
+            for (Property property : shown) {
+                row.add(cell(
+                        specimen.result().yields().get(property),
+                        specimen.result().budgets().get(property)));
+            }
+            rows.row(row.toArray(String[]::new));
+        }
+        return rows.toString();
+    }
+
+    private static String heading(Property property) {
+        String name = property.name().replace('_', ' ');
+        String unit = property.unit().symbol();
+        return unit.isEmpty() ? name : name + ", " + unit;
+    }
+
+    private static boolean has(JudgedSpecimen specimen, Property property) {
+        return !(specimen.result().yields().get(property) instanceof Yield.Missing);
+    }
+
+    private static String cell(@Nullable Yield yield, @Nullable Budget budget) {
+        if (budget != null) {
+            return Written.value(budget.value(), budget.u(), "");
+        } else if (yield instanceof Yield.AtLeast bound) {
+            return "≥ " + Written.number(bound.bound(), 4);
+        } else if (yield instanceof Yield.Below bound) {
+            return "< " + Written.number(bound.bound(), 4);
+        } else if (yield instanceof Yield.Between between) {
+            return Written.number(between.from(), 4) + " to " + Written.number(between.to(), 4);
+        } else if (yield instanceof Yield.Word word) {
+            return word.word();
+        }
+        return "none";
+    }
+
+    /** What has no value, with the reason, once for all specimens that share it. */
+    private static String missing(Calculated calculated) {
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        for (JudgedSpecimen specimen : calculated.specimens()) {
+            specimen.result().yields().forEach((property, yield) -> {
+                if (yield instanceof Yield.Missing none) {
+                    byReason.computeIfAbsent(
+                                    heading(property) + ": " + none.reason(),
+                                    it -> new ArrayList<>())
+                            .add(specimen.code());
+                }
+            });
+        }
+        return listed("No value", byReason, calculated.specimens().size());
+    }
+
+    private static String findings(Calculated calculated) {
+        Map<String, List<String>> byText = new LinkedHashMap<>();
+        for (Finding finding : calculated.findings()) {
+            byText.put(finding.level().word() + ": " + finding.text(), List.of());
+        }
+        for (JudgedSpecimen specimen : calculated.specimens()) {
+            for (Finding finding : specimen.result().findings()) {
+                byText.computeIfAbsent(
+                                finding.level().word() + ": " + finding.text(),
+                                it -> new ArrayList<>())
+                        .add(specimen.code());
+            }
+        }
+        return listed("Findings", byText, calculated.specimens().size());
+    }
+
+    private static String listed(String title, Map<String, List<String>> items, int all) {
+        if (items.isEmpty()) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder(title).append('\n');
+        items.forEach((words, codes) -> {
+            text.append("  ").append(words);
+            if (!codes.isEmpty()) {
+                text.append(" (")
+                        .append(codes.size() == all ? "all" : String.join(", ", codes))
+                        .append(')');
+            }
+            text.append('\n');
+        });
+        return text.append('\n').toString();
+    }
+}
