@@ -6,7 +6,6 @@ import org.twinbar.decision.QuestionException;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.quantity.QuantityException;
-import org.twinbar.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -56,7 +55,6 @@ public final class Cli {
         if (failure instanceof InputException
                 || failure instanceof QuestionException
                 || failure instanceof QuantityException
-                || failure instanceof StoreException
                 || failure instanceof UsageException) {
             terminal.say("twinbar: " + failure.getMessage());
             return WRONG_INPUT;

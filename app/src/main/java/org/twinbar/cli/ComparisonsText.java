@@ -7,7 +7,6 @@ import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Found;
 import org.twinbar.decision.Group;
-import org.twinbar.decision.Needed;
 import org.twinbar.decision.Standing;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
@@ -36,15 +35,6 @@ final class ComparisonsText {
         comparison.reasons().forEach(it -> text.append(wrapped(it, "  ")));
         text.append('\n').append(groups(comparison));
         text.append("  ").append(effect(comparison.found())).append('\n');
-        if (comparison.needed() instanceof Needed.Specimens needed) {
-            text.append(wrapped(
-                    "%d specimens per group would settle it with a chance of %s, %s"
-                            .formatted(
-                                    needed.perGroup(),
-                                    Written.percent(needed.power()),
-                                    needed.assuming()),
-                    "  "));
-        }
         text.append(standing(comparison.standing(), details));
         if (details) {
             comparison.beside().forEach(it -> text.append("  ").append(beside(it)).append('\n'));

@@ -45,10 +45,14 @@ public final class Workspace implements AutoCloseable {
      *
      * @param clock tells when something was entered, and in which zone
      * @param program name and version, for reports
-     * @throws StoreException where the folder can't be used
+     * @throws InputException where the folder can't be used
      */
     public static Workspace open(Path folder, Methods methods, Clock clock, String program) {
-        return new Workspace(Store.open(folder), methods, clock, program);
+        try {
+            return new Workspace(Store.open(folder), methods, clock, program);
+        } catch (StoreException e) {
+            throw new InputException(e.getMessage());
+        }
     }
 
     /** Returns the studies in the order in which they were made. */
