@@ -15,12 +15,18 @@ public record Labelled(String name, Optional<Unit> unit) {
     private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*[(\\[]([^()\\[\\]]*)[)\\]]");
     private static final Pattern AFTER_COMMA = Pattern.compile("(.*?)\\s*,\\s*([^,]+)");
 
-    /** Reads {@code force_N}, {@code force (N)}, {@code force [N]} and {@code force, N}. */
+    /** A quantity divided by its unit, as ISO 80000-1 heads the columns of its tables. */
+    private static final Pattern AFTER_STROKE = Pattern.compile("(.*?)\\s+/\\s+(.+)");
+
+    /**
+     * Reads {@code force_N}, {@code force (N)}, {@code force [N]}, {@code force, N} and
+     * {@code force / N}.
+     */
     public static Labelled parse(String header) {
         String text = header.strip();
-        for (Pattern form : new Pattern[] {BRACKETED, AFTER_COMMA}) {
+        for (Pattern form : new Pattern[] {BRACKETED, AFTER_COMMA, AFTER_STROKE}) {
             Matcher parts = form.matcher(text);
-            if (parts.matches() && !parts.group(1).isBlank()) {
+            if (parts.matches() && !parts.group(1).isBlank() && !parts.group(2).isBlank()) {
                 Optional<Unit> unit = Units.find(parts.group(2));
                 if (unit.isPresent()) {
                     return new Labelled(parts.group(1).strip(), unit);
@@ -34,7 +40,7 @@ public record Labelled(String name, Optional<Unit> unit) {
     private static Labelled suffixed(String text) {
         for (int at = text.indexOf('_'); at > 0; at = text.indexOf('_', at + 1)) {
             Optional<Unit> unit = Units.find(text.substring(at + 1));
-            if (unit.isPresent() && !text.substring(at + 1).equals("1")) {
+            if (unit.isPresent() && !unit.get().equals(Unit.ONE)) {
                 return new Labelled(text.substring(0, at), unit);
             }
         }

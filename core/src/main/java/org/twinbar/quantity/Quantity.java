@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 public record Quantity(double value, Unit unit) {
 
     private static final Pattern NUMBER_THEN_UNIT =
-            Pattern.compile("([+\\-−]?[0-9.,'\\u00a0\\u202f\\u2009]+(?:[eE][+-]?\\d+)?)\\s*(.*)");
+            Pattern.compile("([+\\-−]?[0-9.,'’\\u00a0\\u202f\\u2009]*[0-9.,](?:[eE][+-]?\\d+)?)"
+                    + "[\\s\\u00a0\\u202f\\u2009]*(.*)");
 
     public Quantity {
         if (!Double.isFinite(value)) {
@@ -44,10 +45,16 @@ public record Quantity(double value, Unit unit) {
     /**
      * Reads a share or change: {@code 5%} or {@code 0.05}.
      *
-     * @throws QuantityException where a bare number is 1 or more, which may be per cent or factor
+     * @throws QuantityException where the unit is not %, or where a bare number is 1 or more, which
+     *     may be per cent or factor
      */
     public static double parseShare(String text) {
         Quantity quantity = parse(text);
+        if (!quantity.unit.equals(Unit.ONE) && !quantity.unit.equals(Unit.PERCENT)) {
+            throw new QuantityException(
+                    "'%s' is in %s, not a share: write per cent or a number below 1"
+                            .formatted(text.strip(), quantity.unit.symbol()));
+        }
         if (quantity.unit.equals(Unit.ONE) && Math.abs(quantity.value) >= 1) {
             throw new QuantityException(
                     "'%s' may be per cent or a factor: write %s%% or a number below 1"

@@ -1,14 +1,16 @@
 package org.twinbar.quantity;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Optional;
 
 /**
  * A unit of measurement.
  *
- * <p>A value x in this unit is {@code x * factor + offset} in the coherent SI unit of the dimension.
- * Factors are decimal numbers, so that a conversion from µm to mm divides by exactly 1000.
+ * <p>A value x in this unit is {@code x * factor + offset} in the coherent SI unit of the
+ * dimension. Factors are decimal numbers, so that a conversion from µm to mm divides by exactly
+ * 1000.
  *
  * @param symbol what people read, such as {@code kJ/m²}; empty for a plain number
  * @param code what stands at the end of a column's name, such as {@code kJ_per_m2}
@@ -22,6 +24,10 @@ public record Unit(
     /** A plain number. */
     public static final Unit ONE =
             new Unit("", "", Dimension.NONE, BigDecimal.ONE, BigDecimal.ZERO);
+
+    /** A hundredth. */
+    public static final Unit PERCENT =
+            new Unit("%", "percent", Dimension.NONE, new BigDecimal("0.01"), BigDecimal.ZERO);
 
     public Unit {
         if (factor.signum() <= 0) {
@@ -56,13 +62,12 @@ public record Unit(
      */
     public Conversion to(Unit other) {
         if (!measuresSameAs(other)) {
-            throw new QuantityException(
-                    "%s is %s, not %s as %s is"
-                            .formatted(
-                                    named(),
-                                    dimension.describe(),
-                                    other.dimension.describe(),
-                                    other.named()));
+            throw new QuantityException("%s is %s, not %s as %s is"
+                    .formatted(
+                            named(),
+                            dimension.describe(),
+                            other.dimension.describe(),
+                            other.named()));
         }
         return Conversion.between(this, other);
     }
@@ -82,29 +87,74 @@ public record Unit(
         return symbol.isEmpty() ? "a plain number" : symbol;
     }
 
-    /** How values of one unit become values of another: {@code x * multiplier / divisor + shift}. */
-    public record Conversion(double multiplier, double divisor, double shift) {
+    /**
+     * How values of one unit become values of another: {@code (x + before) * multiplier / divisor +
+     * after}.
+     *
+     * <p>Where the ratio of two units is a fraction of short numbers, such as 5/9 from °F to °C or
+     * 254/10 from inches to millimetres, it is kept as one: 3 in are 76.2 mm, and not
+     * 76.19999999999999.
+     */
+    public record Conversion(double before, double multiplier, double divisor, double after) {
 
-        static final Conversion NOTHING = new Conversion(1, 1, 0);
+        static final Conversion NOTHING = new Conversion(0, 1, 1, 0);
+
+        private static final MathContext PRECISION = MathContext.DECIMAL128;
+
+        /** Digits that are left of a difference of two 34-digit numbers beyond doubt. */
+        private static final MathContext SURE = new MathContext(25);
+
+        /** Whole numbers up to this many bits are exact as doubles. */
+        private static final int EXACT_BITS = 53;
 
         static Conversion between(Unit from, Unit to) {
             if (from.equals(to)) {
                 return NOTHING;
             }
-            MathContext precision = MathContext.DECIMAL128;
-            BigDecimal ratio = from.factor.divide(to.factor, precision);
-            BigDecimal inverse = to.factor.divide(from.factor, precision);
-            double shift =
-                    from.offset.subtract(to.offset).divide(to.factor, precision).doubleValue();
-            // Dividing by 1000 rounds once, multiplying by 0.001 twice.
-            boolean wholeInverse = inverse.stripTrailingZeros().scale() <= 0;
-            return wholeInverse
-                    ? new Conversion(1, inverse.doubleValue(), shift)
-                    : new Conversion(ratio.doubleValue(), 1, shift);
+            BigDecimal ratio = from.factor.divide(to.factor, PRECISION).round(SURE);
+            BigDecimal inverse = to.factor.divide(from.factor, PRECISION).round(SURE);
+            BigDecimal shift = from.offset.subtract(to.offset);
+            BigDecimal before = shift.divide(from.factor, PRECISION).round(SURE);
+            BigDecimal after = shift.divide(to.factor, PRECISION).round(SURE);
+            boolean shorter = digits(before) < digits(after);
+            Conversion scale = isShort(ratio)
+                    ? fraction(ratio)
+                    : isShort(inverse)
+                            ? fraction(inverse).inverse()
+                            : new Conversion(0, ratio.doubleValue(), 1, 0);
+            return new Conversion(
+                    shorter ? before.doubleValue() : 0,
+                    scale.multiplier,
+                    scale.divisor,
+                    shorter ? 0 : after.doubleValue());
+        }
+
+        private static int digits(BigDecimal number) {
+            return number.stripTrailingZeros().precision();
+        }
+
+        private static boolean isShort(BigDecimal number) {
+            BigDecimal plain = number.stripTrailingZeros();
+            BigInteger top = plain.scale() > 0 ? plain.unscaledValue() : plain.toBigInteger();
+            return top.bitLength() <= EXACT_BITS
+                    && BigInteger.TEN.pow(Math.max(plain.scale(), 0)).bitLength() <= EXACT_BITS;
+        }
+
+        private static Conversion fraction(BigDecimal number) {
+            BigDecimal plain = number.stripTrailingZeros();
+            BigInteger top = plain.scale() > 0 ? plain.unscaledValue() : plain.toBigInteger();
+            BigInteger bottom = BigInteger.TEN.pow(Math.max(plain.scale(), 0));
+            BigInteger common = top.gcd(bottom);
+            return new Conversion(
+                    0, top.divide(common).doubleValue(), bottom.divide(common).doubleValue(), 0);
+        }
+
+        private Conversion inverse() {
+            return new Conversion(0, divisor, multiplier, 0);
         }
 
         public double apply(double value) {
-            return value * multiplier / divisor + shift;
+            return (value + before) * multiplier / divisor + after;
         }
 
         /** Converts every value in place. */
@@ -118,7 +168,7 @@ public record Unit(
         }
 
         Conversion withoutOffset() {
-            return new Conversion(multiplier, divisor, 0);
+            return new Conversion(0, multiplier, divisor, 0);
         }
     }
 }

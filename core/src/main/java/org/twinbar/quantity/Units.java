@@ -22,8 +22,8 @@ final class Units {
     private Units() {}
 
     static {
-        add(Unit.ONE, "1", "none");
-        unit("%", "percent", Dimension.NONE, "0.01", "pct");
+        add(Unit.ONE, "1", "none", "-", "–");
+        add(Unit.PERCENT, "pct");
         unit("GU", "GU", Dimension.NONE, "1");
         unit("HD", "HD", Dimension.NONE, "1", "shore_d", "shored");
 
@@ -40,16 +40,15 @@ final class Units {
         unit("lb", "lb", Dimension.MASS, "0.45359237");
         unit("oz", "oz", Dimension.MASS, "0.028349523125");
 
-        unit("s", "s", Dimension.TIME, "1", "sec");
+        unit("s", "s", Dimension.TIME, "1", "sec", "seconds");
         unit("ms", "ms", Dimension.TIME, "0.001");
-        unit("min", "min", Dimension.TIME, "60");
-        unit("h", "h", Dimension.TIME, "3600", "hr");
+        unit("min", "min", Dimension.TIME, "60", "minutes");
+        unit("h", "h", Dimension.TIME, "3600", "hr", "hours");
         unit("d", "d", Dimension.TIME, "86400", "day", "days");
 
         unit("K", "K", Dimension.TEMPERATURE, "1");
         temperature("°C", "C", BigDecimal.ONE, new BigDecimal("273.15"), "degC", "℃");
-        BigDecimal fahrenheit =
-                new BigDecimal(5).divide(new BigDecimal(9), MathContext.DECIMAL128);
+        BigDecimal fahrenheit = new BigDecimal(5).divide(new BigDecimal(9), MathContext.DECIMAL128);
         temperature(
                 "°F",
                 "F",
@@ -82,7 +81,16 @@ final class Units {
         unit("N·m", "Nm", Dimension.ENERGY, "1");
         unit("N·mm", "Nmm", Dimension.ENERGY, "0.001");
         unit("N·cm", "Ncm", Dimension.ENERGY, "0.01");
-        unit("ft·lbf", "ft_lbf", Dimension.ENERGY, "1.3558179483314004", "ftlbf", "ft_lb");
+        unit(
+                "ft·lbf",
+                "ft_lbf",
+                Dimension.ENERGY,
+                "1.3558179483314004",
+                "ftlbf",
+                "ft_lb",
+                "ft-lbf",
+                "ft·lb",
+                "ft-lb");
 
         unit("L", "L", Dimension.LENGTH.power(3), "0.001", "l");
         unit("mL", "mL", Dimension.LENGTH.power(3), "0.000001", "ml");
@@ -118,16 +126,21 @@ final class Units {
 
     /** Reads {@code a·b/c·d}: everything behind the stroke, or behind "per", divides. */
     private static Optional<Unit> compound(String name) {
-        String plain =
-                name.replace("_per_", "/")
-                        .replace(" per ", "/")
-                        .replace('*', '·')
-                        .replace('⋅', '·')
-                        .replace("(", "")
-                        .replace(")", "");
+        String plain = (name.startsWith("per_") ? "1/" + name.substring(4) : name)
+                .replace("_per_", "/")
+                .replace(" per ", "/")
+                .replace('*', '·')
+                .replace('⋅', '·')
+                .replace("(", "")
+                .replace(")", "");
         List<Factor> factors = new ArrayList<>();
         String[] parts = plain.split("/", -1);
         for (int part = 0; part < parts.length; part++) {
+            // A one is a unit's numerator (1/K), and never a factor: in width_1_mm it counts.
+            if (part == 0 && parts.length > 1 && parts[0].equals("1")) {
+                factors.add(new Factor(Unit.ONE, 1));
+                continue;
+            }
             for (String word : parts[part].split("[·_ ]", -1)) {
                 Optional<Factor> factor = Factor.parse(word, part == 0 ? 1 : -1);
                 if (factor.isEmpty()) {
@@ -146,12 +159,10 @@ final class Units {
         StringBuilder code = new StringBuilder();
         for (Factor factor : factors) {
             dimension = dimension.times(factor.unit().dimension().power(factor.power()));
-            size =
-                    factor.power() > 0
-                            ? size.multiply(factor.unit().factor().pow(factor.power()))
-                            : size.divide(
-                                    factor.unit().factor().pow(-factor.power()),
-                                    MathContext.DECIMAL128);
+            size = factor.power() > 0
+                    ? size.multiply(factor.unit().factor().pow(factor.power()))
+                    : size.divide(
+                            factor.unit().factor().pow(-factor.power()), MathContext.DECIMAL128);
             boolean divides = factor.power() < 0;
             boolean first = symbol.isEmpty();
             symbol.append(divides ? (first ? "1/" : "/") : (first ? "" : "·"))
@@ -166,8 +177,8 @@ final class Units {
     private record Factor(Unit unit, int power) {
 
         static Optional<Factor> parse(String word, int sign) {
-            if (word.equals("1")) {
-                return Optional.of(new Factor(Unit.ONE, sign));
+            if (BY_NAME.get(word) == Unit.ONE) {
+                return Optional.empty();
             }
             String base = word.replace("^", "").replace('²', '2').replace('³', '3');
             int power = 1;
