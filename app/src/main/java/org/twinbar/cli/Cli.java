@@ -5,7 +5,9 @@ import java.util.function.Supplier;
 import org.twinbar.decision.QuestionException;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
+import org.twinbar.planning.PlanException;
 import org.twinbar.quantity.QuantityException;
+import org.twinbar.treatment.TreatmentException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -55,6 +57,8 @@ public final class Cli {
         if (failure instanceof InputException
                 || failure instanceof QuestionException
                 || failure instanceof QuantityException
+                || failure instanceof TreatmentException
+                || failure instanceof PlanException
                 || failure instanceof UsageException) {
             terminal.say("twinbar: " + failure.getMessage());
             return WRONG_INPUT;
@@ -95,6 +99,8 @@ public final class Cli {
             subcommands = {
                 CalculateCommand.class,
                 CompareCommand.class,
+                SizeCommand.class,
+                MixCommand.class,
                 StudyCommand.class,
                 ReportCommand.class,
                 ServeCommand.class,

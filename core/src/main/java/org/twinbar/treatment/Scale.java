@@ -24,6 +24,11 @@ public record Scale(double step) {
                 .doubleValue();
     }
 
+    /** Returns how many decimals the scale shows. */
+    public int decimals() {
+        return Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale());
+    }
+
     /**
      * Returns the smallest batch from which on every batch of the recipe keeps each ratio within a
      * limit, with the targets rounded to what the scale shows and the display's half step against
