@@ -2,6 +2,7 @@ package org.twinbar.app;
 
 import java.time.Clock;
 import org.twinbar.cli.Cli;
+import org.twinbar.cli.Door;
 import org.twinbar.cli.Terminal;
 import org.twinbar.method.Methods;
 
@@ -12,7 +13,9 @@ public final class Main {
 
     public static void main(String[] arguments) {
         Terminal terminal = Terminal.standard();
-        Cli cli = new Cli(terminal, Methods::builtIn, Clock.systemDefaultZone(), Serving::start);
+        Clock clock = Clock.systemDefaultZone();
+        Door door = new Serving(Methods::builtIn, clock);
+        Cli cli = new Cli(terminal, Methods::builtIn, clock, door);
         int status = cli.run(arguments);
         terminal.flush();
         System.exit(status);

@@ -1,15 +1,40 @@
 package org.twinbar.app;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Supplier;
 import org.twinbar.cli.Door;
-import org.twinbar.exchange.InputException;
+import org.twinbar.cli.Program;
+import org.twinbar.method.Methods;
+import org.twinbar.study.Workspace;
+import org.twinbar.web.WebServer;
 
-/** Hands the pages to the command line. */
-final class Serving {
+/** Hands the pages to the command line: the one place that knows both doors. */
+record Serving(Supplier<Methods> methods, Clock clock) implements Door {
 
-    private Serving() {}
+    @Override
+    public Open open(Path folder, int port) {
+        Methods all = methods.get();
+        Workspace workspace = Workspace.open(folder, all, clock, Program.NAME);
+        try {
+            return new Pages(WebServer.start(workspace, all, port), workspace);
+        } catch (RuntimeException e) {
+            workspace.close();
+            throw e;
+        }
+    }
 
-    static Door.Open start(Path workspace, int port) {
-        throw new InputException("the pages of %s can't be served yet".formatted(workspace));
+    private record Pages(WebServer server, Workspace workspace) implements Open {
+
+        @Override
+        public String address() {
+            return server.address().toString();
+        }
+
+        @Override
+        public void close() {
+            server.close();
+            workspace.close();
+        }
     }
 }

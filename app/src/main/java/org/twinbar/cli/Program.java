@@ -1,9 +1,9 @@
 package org.twinbar.cli;
 
 /** Name and version, as the jar's manifest gives them. */
-final class Program {
+public final class Program {
 
-    static final String NAME = "Twinbar " + version();
+    public static final String NAME = "Twinbar " + version();
 
     private Program() {}
 

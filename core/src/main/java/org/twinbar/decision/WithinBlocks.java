@@ -8,69 +8,58 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.twinbar.statistics.Estimate;
-import org.twinbar.statistics.MeanEstimate;
 import org.twinbar.statistics.StudentT;
-import org.twinbar.statistics.Summary;
+import org.twinbar.statistics.TwoGroups;
+import org.twinbar.statistics.blocks.BlockOutcome;
+import org.twinbar.statistics.blocks.Blocks;
 
 /**
  * The effect within blocks that hold both groups; a ratio by way of logarithms.
  *
- * <p>From three such blocks on, each gives one effect d_b, its treated mean minus its control mean,
- * and the effect is their mean with s/√B and B − 1 degrees of freedom: the treatment may act
- * differently from run to run, and the next run is what the claim is about. Two blocks are too few
- * to see that; the effect is then Σw_b·d_b/Σw_b with w_b = n_T·n_C/(n_T + n_C), and its variance
- * s²/Σw_b, s² from what remains beside additive blocks, with N − B − 1 degrees of freedom. Both are
- * what restricted maximum likelihood gives for equal numbers where its variances are above zero.
- *
- * <p>Blocks that hold one group alone say nothing of the treatment and are passed over. Source:
- * METHODS.md I.6; NIST/SEMATECH e-Handbook of Statistical Methods, 7.3.1 (paired differences).
+ * <p>A linear mixed model: a random block, and from three blocks of both groups on with repeats a
+ * random treatment from block to block, since the next run is what the claim is about. Restricted
+ * maximum likelihood, degrees of freedom after Kenward and Roger: {@link Blocks#ofBlocks}, which
+ * names its sources. The scatter floor and shared errors widen its variance as they do elsewhere.
  */
 record WithinBlocks(Question question, double step) implements Calculation {
-
-    /** Two effects cannot show how much the treatment varies from block to block. */
-    private static final int BLOCKS_FOR_THEIR_OWN_SCATTER = 3;
-
-    /** The values of one block that holds both groups. */
-    private record Both(double[] treated, double[] control) {
-        double weight() {
-            return (double) treated.length * control.length / (treated.length + control.length);
-        }
-
-        double effect() {
-            return Summary.of(treated).mean() - Summary.of(control).mean();
-        }
-    }
 
     @Override
     public Found found(Sample treated, Sample control) {
         boolean ratio = question.effect() == Effect.RATIO;
-        List<Both> blocks = blocks(treated, control, ratio ? StrictMath::log : value -> value);
-        int n = blocks.stream()
-                .mapToInt(both -> both.treated().length + both.control().length)
-                .sum();
-        MeanEstimate effect = blocks.size() >= BLOCKS_FOR_THEIR_OWN_SCATTER
-                ? MeanEstimate.of(blocks.stream().mapToDouble(Both::effect).toArray())
-                : additive(blocks, n);
-        double variance = Math.max(effect.variance(), floor(treated, control, ratio))
-                + shared(treated, control, ratio);
-        StudentT t = new StudentT(effect.df());
-        double half = t.twoSided(question.confidence()) * Math.sqrt(variance);
-        double p = effect.mean() == 0 ? 1 : t.twoSidedP(effect.mean() / Math.sqrt(variance));
-        DoubleUnaryOperator back = ratio ? StrictMath::exp : value -> value;
-        String blockKind = Layout.kind(treated);
-        String method = (blocks.size() >= BLOCKS_FOR_THEIR_OWN_SCATTER
-                        ? "effects of " + blocks.size() + " " + blockKind + "s"
-                        : "within " + blockKind + "s")
+        Map<String, TwoGroups> blocks =
+                blocks(treated, control, ratio ? StrictMath::log : value -> value);
+        BlockOutcome outcome =
+                Blocks.ofBlocks(List.copyOf(blocks.values()), question.confidence());
+        String method = blocks.size() + " " + Layout.kind(treated) + "s, REML, Kenward–Roger"
                 + (ratio ? ", on logarithms" : "");
+        if (outcome instanceof BlockOutcome.Effect effect) {
+            return found(effect, treated, control, method);
+        }
+        String reason = ((BlockOutcome.Undetermined) outcome).reason();
+        return Found.open(
+                question.effect(), Amount.none(reason), question.confidence(), method, reason);
+    }
+
+    private Found found(
+            BlockOutcome.Effect effect, Sample treated, Sample control, String method) {
+        boolean ratio = question.effect() == Effect.RATIO;
+        double se = effect.standardError();
+        double variance = Math.max(se * se, floor(treated, control, ratio))
+                + shared(treated, control, ratio);
+        double mean = effect.estimate().value();
+        StudentT t = new StudentT(effect.estimate().df());
+        double half = t.twoSided(question.confidence()) * Math.sqrt(variance);
+        double p = mean == 0 ? 1 : t.twoSidedP(mean / Math.sqrt(variance));
+        DoubleUnaryOperator back = ratio ? StrictMath::exp : value -> value;
         return Founds.of(
                 question.effect(),
                 new Estimate(
-                        back.applyAsDouble(effect.mean()),
-                        back.applyAsDouble(effect.mean() - half),
-                        back.applyAsDouble(effect.mean() + half),
+                        back.applyAsDouble(mean),
+                        back.applyAsDouble(mean - half),
+                        back.applyAsDouble(mean + half),
                         question.confidence(),
-                        effect.df(),
-                        n,
+                        effect.estimate().df(),
+                        treated.numbers().size() + control.numbers().size(),
                         method),
                 Amount.of(p));
     }
@@ -78,49 +67,35 @@ record WithinBlocks(Question question, double step) implements Calculation {
     /** Returns whether the samples have blocks enough, with values that the scale takes. */
     static boolean fits(Question question, Sample treated, Sample control) {
         boolean ratio = question.effect() == Effect.RATIO;
-        List<Both> blocks = blocks(treated, control, value -> value);
-        boolean positive = blocks.stream()
-                .allMatch(both -> Summary.of(both.treated()).min() > 0
-                        && Summary.of(both.control()).min() > 0);
-        int n = blocks.stream()
-                .mapToInt(both -> both.treated().length + both.control().length)
-                .sum();
-        boolean enough = blocks.size() >= BLOCKS_FOR_THEIR_OWN_SCATTER || n > blocks.size() + 1;
-        return !blocks.isEmpty() && enough && (!ratio || positive);
-    }
-
-    private static MeanEstimate additive(List<Both> blocks, int n) {
-        double weights = 0;
-        double weighted = 0;
-        for (Both both : blocks) {
-            weights += both.weight();
-            weighted += both.weight() * both.effect();
+        Map<String, TwoGroups> blocks = blocks(treated, control, value -> value);
+        List<TwoGroups> both = blocks.values().stream().filter(WithinBlocks::holdsBoth).toList();
+        if (both.isEmpty() || (ratio && !blocks.values().stream().allMatch(TwoGroups::isAboveZero))) {
+            return false;
         }
-        double effect = weighted / weights;
-        double rest = 0;
-        for (Both both : blocks) {
-            double off = both.effect() - effect;
-            rest += squares(both.treated()) + squares(both.control()) + both.weight() * off * off;
-        }
-        double df = n - blocks.size() - 1;
-        return new MeanEstimate(effect, rest / df / weights, df, n);
+        DoubleUnaryOperator scale = ratio ? StrictMath::log : value -> value;
+        List<TwoGroups> scaled = List.copyOf(blocks(treated, control, scale).values());
+        return Blocks.ofBlocks(scaled, question.confidence()) instanceof BlockOutcome.Effect;
     }
 
-    private static double squares(double[] values) {
-        return values.length < 2 ? 0 : Summary.of(values).variance() * (values.length - 1);
+    private static boolean holdsBoth(TwoGroups block) {
+        return block.treatedCount() > 0 && block.controlCount() > 0;
     }
 
-    private static List<Both> blocks(Sample treated, Sample control, DoubleUnaryOperator scale) {
+    private static Map<String, TwoGroups> blocks(
+            Sample treated, Sample control, DoubleUnaryOperator scale) {
         Map<String, List<Double>> ours = byBlock(treated);
         Map<String, List<Double>> others = byBlock(control);
-        List<Both> both = new ArrayList<>();
-        for (Map.Entry<String, List<Double>> block : ours.entrySet()) {
-            List<Double> matching = others.getOrDefault(block.getKey(), List.of());
-            if (!matching.isEmpty()) {
-                both.add(new Both(on(scale, block.getValue()), on(scale, matching)));
-            }
+        Set<String> names = new TreeSet<>(ours.keySet());
+        names.addAll(others.keySet());
+        Map<String, TwoGroups> blocks = new TreeMap<>();
+        for (String name : names) {
+            blocks.put(
+                    name,
+                    TwoGroups.of(
+                            on(scale, ours.getOrDefault(name, List.of())),
+                            on(scale, others.getOrDefault(name, List.of()))));
         }
-        return both;
+        return blocks;
     }
 
     private static double[] on(DoubleUnaryOperator scale, List<Double> values) {
