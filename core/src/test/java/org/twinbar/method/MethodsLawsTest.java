@@ -13,12 +13,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.own.Planned;
 
-/** What every method that comes with Twinbar must keep to, found by its service entry. */
+/**
+ * What every method that comes with Twinbar must keep to, found by its service entry; and one of a
+ * person's own.
+ */
 class MethodsLawsTest {
 
     static Stream<TestMethod> methods() {
-        return Methods.builtIn().all().stream();
+        return Methods.builtIn().with(List.of(Planned.sample())).all().stream();
     }
 
     @Test
