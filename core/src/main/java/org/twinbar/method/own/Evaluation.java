@@ -81,8 +81,7 @@ final class Evaluation {
     /** A mark stands still while errors move, and goes where a person puts it. */
     private int peakRow(Channel channel) {
         Mark mark = peakOf(channel);
-        return readings.mark(
-                        mark, () -> OptionalInt.of(readings.trace(channel).rowOfLargest()))
+        return readings.mark(mark, () -> OptionalInt.of(readings.trace(channel).rowOfLargest()))
                 .orElseThrow();
     }
 

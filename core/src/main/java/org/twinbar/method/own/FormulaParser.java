@@ -14,6 +14,7 @@ import com.ezylang.evalex.operators.arithmetic.PrefixMinusOperator;
 import com.ezylang.evalex.operators.arithmetic.PrefixPlusOperator;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
+
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -118,12 +119,10 @@ final class FormulaParser {
 
     private Term term(ASTNode node, int depth) {
         if (depth > DEEPEST) {
-            throw new FormulaException(
-                    "%s is nested deeper than %s".formatted(quoted(), DEEPEST));
+            throw new FormulaException("%s is nested deeper than %s".formatted(quoted(), DEEPEST));
         }
         if (++signs > MOST_SIGNS) {
-            throw new FormulaException(
-                    "%s has more than %s parts".formatted(quoted(), MOST_SIGNS));
+            throw new FormulaException("%s has more than %s parts".formatted(quoted(), MOST_SIGNS));
         }
         String word = node.getToken().getValue();
         return switch (node.getToken().getType()) {

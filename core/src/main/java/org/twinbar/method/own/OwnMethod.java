@@ -67,7 +67,8 @@ public final class OwnMethod {
             plan.asks().forEach(ask -> ask.ways().forEach(way -> way.forEach(this::declare)));
             plan.settings().forEach(this::declare);
             plan.steps()
-                    .forEach(step -> add(step.name(), Optional.empty(), Limits.ANY, step.formula()));
+                    .forEach(
+                            step -> add(step.name(), Optional.empty(), Limits.ANY, step.formula()));
             plan.results()
                     .forEach(wanted -> add(
                             wanted.property().name(),
@@ -85,7 +86,10 @@ public final class OwnMethod {
                     plan.results().stream().map(OwnPlan.Wanted::property).toList(),
                     plan.cautions());
             return new Checked(
-                    description, Map.copyOf(channels), List.copyOf(numbers), List.copyOf(calculated));
+                    description,
+                    Map.copyOf(channels),
+                    List.copyOf(numbers),
+                    List.copyOf(calculated));
         }
 
         private void declare(Named named) {
@@ -136,7 +140,9 @@ public final class OwnMethod {
             }
         }
 
-        /** Counts and marks what a term takes from curves; returns whether it hangs on a reading. */
+        /**
+         * Counts and marks what a term takes from curves; returns whether it hangs on a reading.
+         */
         private boolean look(Term term) {
             if (term instanceof Term.Variable variable) {
                 return read.contains(variable.name());
@@ -237,8 +243,7 @@ public final class OwnMethod {
                 out.missing(property, reason.get());
                 return;
             }
-            Yield yield =
-                    Yield.of(Evaluation.fromSi(property.unit(), evaluation.of(value.name())));
+            Yield yield = Yield.of(Evaluation.fromSi(property.unit(), evaluation.of(value.name())));
             out.put(property, yield);
             if (readings.atRest()
                     && yield instanceof Yield.Value found

@@ -88,8 +88,8 @@ public record OwnPlan(
     private static void requireNames(
             List<Ask> asks, List<Setting> settings, List<Step> steps, List<Wanted> results) {
         Set<String> taken = new HashSet<>();
-        asks.forEach(ask -> ask.ways()
-                .forEach(way -> way.forEach(named -> requireName(named, taken))));
+        asks.forEach(ask ->
+                ask.ways().forEach(way -> way.forEach(named -> requireName(named, taken))));
         settings.forEach(setting -> requireName(setting, taken));
         steps.forEach(step -> requireName(step.name(), taken));
         results.forEach(result -> requireName(result.property(), taken));

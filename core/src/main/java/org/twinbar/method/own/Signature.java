@@ -5,6 +5,7 @@ import com.ezylang.evalex.data.EvaluationValue;
 import com.ezylang.evalex.functions.FunctionIfc;
 import com.ezylang.evalex.functions.FunctionParameterDefinition;
 import com.ezylang.evalex.parser.Token;
+
 import java.util.Collections;
 import java.util.List;
 
@@ -21,7 +22,10 @@ record Signature(List<FunctionParameterDefinition> parameters, boolean hasVarArg
     }
 
     private static FunctionParameterDefinition parameter(boolean several) {
-        return FunctionParameterDefinition.builder().name("value").isVarArg(several).build();
+        return FunctionParameterDefinition.builder()
+                .name("value")
+                .isVarArg(several)
+                .build();
     }
 
     @Override

@@ -142,7 +142,11 @@ final class UnitCheck {
     private static Kind root(Term.Call call, Kind argument) {
         Dimension of = argument.dimension();
         Dimension half = new Dimension(
-                of.length() / 2, of.mass() / 2, of.time() / 2, of.temperature() / 2, of.angle() / 2);
+                of.length() / 2,
+                of.mass() / 2,
+                of.time() / 2,
+                of.temperature() / 2,
+                of.angle() / 2);
         if (!half.power(2).equals(of)) {
             throw new FormulaException("'%s' is the root of %s, which has no unit"
                     .formatted(call.text(), argument.describe()));

@@ -109,7 +109,8 @@ class FormulaTest {
         assertThat(kind("share ^ 0.3 * exp(width / height)")).isEqualTo(Kind.NUMBER);
         assertThat(kind("radians(angle) * width")).isEqualTo(Kind.of(Unit.of("mm")));
         assertThat(kind("atan(width / height)")).isEqualTo(Kind.of(Unit.of("rad")));
-        assertThat(kind("width ^ (-2)")).isEqualTo(Kind.amount(Unit.of("mm").dimension().power(-2)));
+        assertThat(kind("width ^ (-2)"))
+                .isEqualTo(Kind.amount(Unit.of("mm").dimension().power(-2)));
     }
 
     @Test
@@ -185,7 +186,8 @@ class FormulaTest {
                 .hasMessage("the formula has 602 characters, at most 500 are allowed");
         assertThatThrownBy(() -> parse("(".repeat(249) + "1" + ")".repeat(249) + "+"))
                 .isInstanceOf(FormulaException.class);
-        assertThatThrownBy(() -> parse("-".repeat(60) + "1")).hasMessageContaining("deeper than 40");
+        assertThatThrownBy(() -> parse("-".repeat(60) + "1"))
+                .hasMessageContaining("deeper than 40");
         assertThatThrownBy(() -> parse("max(" + "1,".repeat(220) + "1)"))
                 .hasMessageContaining("more than 200 parts");
     }

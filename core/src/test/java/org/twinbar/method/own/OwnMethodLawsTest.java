@@ -95,8 +95,7 @@ class OwnMethodLawsTest {
                         List.of(anyTerm(random, depth - 1), anyTerm(random, depth - 1)));
             case 5 ->
                 new Term.Call(
-                        Function.values()[random.nextInt(12)],
-                        List.of(anyTerm(random, depth - 1)));
+                        Function.values()[random.nextInt(12)], List.of(anyTerm(random, depth - 1)));
             default ->
                 new Term.Operation(
                         Operator.values()[random.nextInt(Operator.values().length)],

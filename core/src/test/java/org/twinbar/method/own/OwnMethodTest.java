@@ -71,9 +71,7 @@ class OwnMethodTest {
                 .result("mean_temperature", "°C", "mean(temperature)")
                 .method();
         Readings.Builder readings = Planned.specimen()
-                .channel(
-                        Planned.channel(method, "temperature"),
-                        new double[] {20, Double.NaN, 24});
+                .channel(Planned.channel(method, "temperature"), new double[] {20, Double.NaN, 24});
         assertThat(Planned.value(method, readings, "mean_temperature"))
                 .isCloseTo(22, within(1e-12));
     }
@@ -113,8 +111,7 @@ class OwnMethodTest {
                 .input("width", "mm", Kind.CALIPER)
                 .result("inverse", "1/mm", "1 / width")
                 .method();
-        Readings.Builder readings =
-                Planned.specimen().number(Planned.input(method, "width"), 0);
+        Readings.Builder readings = Planned.specimen().number(Planned.input(method, "width"), 0);
         assertThat(Planned.yield(method, readings, "inverse"))
                 .isEqualTo(new Yield.Missing("these readings give no finite number"));
     }
@@ -132,9 +129,7 @@ class OwnMethodTest {
         Result beyond = Result.of(
                 method,
                 Planned.specimen().number(Planned.input(method, "width"), 30).build());
-        assertThat(beyond.findings())
-                .extracting(Finding::code)
-                .containsExactly("outside-method");
+        assertThat(beyond.findings()).extracting(Finding::code).containsExactly("outside-method");
         assertThat(beyond.findings().get(0).text())
                 .startsWith("Face is 900 mm²; the method was written for 1 to 50");
     }
@@ -219,7 +214,8 @@ class OwnMethodTest {
         assertThatThrownBy(plan::plan)
                 .hasMessage("the method has 62 inputs, channels, settings, steps and results,"
                         + " at most 50 are allowed");
-        assertThatThrownBy(() -> Planned.begin().input("width", "mm", Kind.CALIPER).plan())
+        assertThatThrownBy(
+                        () -> Planned.begin().input("width", "mm", Kind.CALIPER).plan())
                 .hasMessage("the method yields nothing: it needs a result");
     }
 

@@ -71,11 +71,10 @@ public final class Planned {
     }
 
     Planned result(String name, String unit, String formula, Limits valid) {
-        Property.Scale scale = Unit.of(unit).hasTrueZero()
-                ? Property.Scale.RATIO
-                : Property.Scale.INTERVAL;
-        results.add(new OwnPlan.Wanted(
-                Property.of(name, label(name), unit, scale), formula, valid));
+        Property.Scale scale =
+                Unit.of(unit).hasTrueZero() ? Property.Scale.RATIO : Property.Scale.INTERVAL;
+        results.add(
+                new OwnPlan.Wanted(Property.of(name, label(name), unit, scale), formula, valid));
         return this;
     }
 
