@@ -96,20 +96,21 @@ final class ResultsText {
         return listed("No value", byReason, calculated.specimens().size());
     }
 
+    /** Findings by their kind: the first one's sentence, and on which specimens it was seen. */
     private static String findings(Calculated calculated) {
-        Map<String, List<String>> byText = new LinkedHashMap<>();
+        Map<String, List<String>> seenOn = new LinkedHashMap<>();
+        Map<String, String> sentence = new LinkedHashMap<>();
         for (Finding finding : calculated.findings()) {
-            byText.put(finding.level().word() + ": " + finding.text(), List.of());
+            seenOn.put(finding.level().word() + ": " + finding.text(), List.of());
         }
         for (JudgedSpecimen specimen : calculated.specimens()) {
             for (Finding finding : specimen.result().findings()) {
-                byText.computeIfAbsent(
-                                finding.level().word() + ": " + finding.text(),
-                                it -> new ArrayList<>())
-                        .add(specimen.code());
+                String first = sentence.computeIfAbsent(
+                        finding.code(), it -> finding.level().word() + ": " + finding.text());
+                seenOn.computeIfAbsent(first, it -> new ArrayList<>()).add(specimen.code());
             }
         }
-        return listed("Findings", byText, calculated.specimens().size());
+        return listed("Findings", seenOn, calculated.specimens().size());
     }
 
     private static String listed(String title, Map<String, List<String>> items, int all) {
@@ -118,13 +119,18 @@ final class ResultsText {
         }
         StringBuilder text = new StringBuilder(title).append('\n');
         items.forEach((words, codes) -> {
-            text.append("  ").append(words);
-            if (!codes.isEmpty()) {
-                text.append(" (")
-                        .append(codes.size() == all ? "all" : String.join(", ", codes))
-                        .append(')');
-            }
-            text.append('\n');
+            String where = codes.isEmpty()
+                    ? ""
+                    : codes.size() == all
+                            ? " (all)"
+                            : codes.size() == 1
+                                    ? " (%s)".formatted(codes.get(0))
+                                    : " (%s; so too, in their measure: %s)"
+                                            .formatted(
+                                                    codes.get(0),
+                                                    String.join(
+                                                            ", ", codes.subList(1, codes.size())));
+            text.append(ComparisonsText.wrapped(words + where, "  "));
         });
         return text.append('\n').toString();
     }
