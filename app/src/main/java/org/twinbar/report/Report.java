@@ -2,6 +2,8 @@ package org.twinbar.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import org.twinbar.method.Property;
+import org.twinbar.method.Result;
 import org.twinbar.study.JudgedStudy;
 
 /**
@@ -29,6 +31,11 @@ public final class Report {
      */
     public static String css() {
         return Typeset.css();
+    }
+
+    /** Returns what a result says of a property, with its unit, as it stands in the report. */
+    public static String value(Result result, Property property) {
+        return Cells.withUnit(result, property);
     }
 
     /** Writes the same content as PDF/A-2b; the stream stays open. */

@@ -152,7 +152,7 @@ final class Draft {
     void correct(String method, String code, String column, String text, String why) {
         State state = state();
         State.OfSpecimen specimen = specimen(state, method, code);
-        JudgedSpecimen judged = judge(state).specimensOf(method).stream()
+        JudgedSpecimen judged = judge(state, "").specimensOf(method).stream()
                 .filter(it -> it.code().equals(code))
                 .findFirst()
                 .orElseThrow();
@@ -199,8 +199,18 @@ final class Draft {
         return upload == null ? store.files().read(new Digest(file.sha256())) : upload.bytes();
     }
 
-    private JudgedStudy judge(State state) {
-        return Judging.judge(state, methods, this::bytes, "", Progress.SILENT);
+    private JudgedStudy judge(State state, String program) {
+        return Judging.judge(state, methods, this::bytes, program, Progress.SILENT);
+    }
+
+    /**
+     * Judges what was drafted, and writes nothing.
+     *
+     * @throws InputException as {@link #write}
+     */
+    JudgedStudy judge(String program) {
+        Judging.requireAskable(state(), methods, this::bytes, claims);
+        return judge(state(), program);
     }
 
     /**

@@ -114,6 +114,12 @@ public final class Workspace implements AutoCloseable {
             throw new InputException(
                     "there is a study '%s' in %s already".formatted(head.name(), store.folder()));
         }
+        Draft draft = drafted(act, id, head, file, handed);
+        draft.write();
+        return study(head.name());
+    }
+
+    private Draft drafted(Act act, UUID id, StudyFile.Head head, StudyFile file, Handed handed) {
         Draft draft = draft(act, id, List.of());
         draft.say(Aspect.STUDY, State.json(head));
         for (StudyFile.Test test : file.tests()) {
@@ -121,8 +127,32 @@ public final class Workspace implements AutoCloseable {
         }
         file.claims().forEach(draft::claim);
         file.leftOut().forEach(draft::leaveOut);
-        draft.write();
-        return study(head.name());
+        return draft;
+    }
+
+    /**
+     * Judges a study that isn't kept: nothing is written.
+     *
+     * @throws InputException as {@link #importStudy}, but for the name, which may be taken
+     */
+    public JudgedStudy tryOut(StudyFile file, Handed handed) {
+        StudyFile.Head head =
+                file.head().orElseThrow(() -> new InputException("the study needs a name"));
+        Act act = Act.by("nobody");
+        return drafted(act, act.entry("study"), head, file, handed).judge(program);
+    }
+
+    /**
+     * Judges what a table of results answers, whoever calculated them: nothing is written.
+     *
+     * @param asked what is asked; its property names a column
+     * @param groups the column that holds the groups
+     * @param by columns each of whose values gets an answer of its own
+     * @throws InputException where a column or a value can't be read
+     * @throws org.twinbar.decision.QuestionException where it can't be asked so
+     */
+    public JudgedStudy tryOut(Upload results, Asked asked, String groups, List<String> by) {
+        return JudgedResults.of(results, asked, groups, by, program);
     }
 
     /** Adds a test with its table; its curves are found by the names that the table gives them. */
@@ -189,6 +219,11 @@ public final class Workspace implements AutoCloseable {
                 file -> store.files().read(new Digest(file.sha256())),
                 program,
                 progress);
+    }
+
+    /** Returns how many entries made a study what it is; each change adds at least one. */
+    public int entries(StudyName study) {
+        return store.about(study.id().toString()).size();
     }
 
     /** Returns what a file of a study holds, as it came. */

@@ -26,8 +26,4 @@ final class Refusal extends RuntimeException {
     int status() {
         return status;
     }
-
-    String sentence() {
-        return String.valueOf(getMessage());
-    }
 }

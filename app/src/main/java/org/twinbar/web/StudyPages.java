@@ -6,9 +6,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Map;
 import org.twinbar.report.Report;
-import org.twinbar.report.Sheet;
+import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Progress;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
 
@@ -16,32 +15,89 @@ import org.twinbar.study.Workspace;
 final class StudyPages {
 
     private final Workspace workspace;
+    private final Judged judged;
 
     StudyPages(Workspace workspace) {
         this.workspace = workspace;
+        this.judged = new Judged(workspace);
     }
 
     void routes(RoutesConfig routes) {
         routes.get("/studies/{study}", this::sheet);
         routes.get("/studies/{study}/state", this::state);
+        routes.get("/studies/{study}/specimens", this::specimens);
+        routes.get("/studies/{study}/specimens/<code>", this::specimen);
+        routes.get("/studies/{study}/curves/<code>", this::curve);
         routes.get("/studies/{study}/report", this::report);
         routes.get("/studies/{study}/report.pdf", this::pdf);
     }
 
     private void sheet(Context request) {
         StudyName study = find(request);
-        JudgedStudy judged = judge(study);
+        Judged.Of now = judged.of(study);
         Pages.show(
                 request,
                 "study",
-                Map.of("study", study, "judged", judged, "sheet", Report.sheet(judged)));
+                Map.of(
+                        "study", study,
+                        "sheet", now.sheet(),
+                        "parts", StudyParts.of(now.study(), now.sheet())));
     }
 
     private void state(Context request) {
-        JudgedStudy judged = judge(find(request));
-        Sheet sheet = Report.sheet(judged);
+        Judged.Of now = judged.of(find(request));
         request.contentType("text/plain; charset=utf-8")
-                .result(Words.state(sheet, judged.specimens().size()));
+                .result(Words.state(now.sheet(), now.study().specimens().size()));
+    }
+
+    private void specimens(Context request) {
+        StudyName study = find(request);
+        JudgedStudy now = judge(study);
+        Pages.show(
+                request,
+                "specimens",
+                Map.of(
+                        "study", study,
+                        "invented", now.invented(),
+                        "tests", SpecimenList.of(study, now)));
+    }
+
+    private void specimen(Context request) {
+        StudyName study = find(request);
+        JudgedStudy now = judge(study);
+        JudgedSpecimen specimen = specimen(request, now);
+        Pages.show(
+                request,
+                "specimen",
+                Map.of(
+                        "study",
+                        study,
+                        "invented",
+                        now.invented(),
+                        "specimen",
+                        specimen,
+                        "shown",
+                        ShownSpecimen.of(now, specimen)));
+    }
+
+    private void curve(Context request) {
+        JudgedStudy now = judge(find(request));
+        JudgedSpecimen specimen = specimen(request, now);
+        String json = specimen.curve()
+                .map(curve -> CurveJson.of(curve, ShownSpecimen.isControl(now, specimen)))
+                .orElseThrow(() -> Refusal.notFound(
+                        "No curve of '%s' was handed in.".formatted(specimen.code())));
+        request.contentType("application/json").result(json);
+    }
+
+    private static JudgedSpecimen specimen(Context request, JudgedStudy study) {
+        String code = request.pathParam("code");
+        String test = request.queryParam("test");
+        return study.specimens().stream()
+                .filter(it -> it.code().equals(code))
+                .filter(it -> test == null || it.method().equals(test))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("The study has no such specimen."));
     }
 
     private void report(Context request) {
@@ -67,7 +123,7 @@ final class StudyPages {
     }
 
     private JudgedStudy judge(StudyName study) {
-        return workspace.judge(study, Progress.SILENT);
+        return judged.of(study).study();
     }
 
     private StudyName find(Context request) {

@@ -3,11 +3,13 @@ package org.twinbar.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.twinbar.decision.QuestionException;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Workspace;
@@ -19,9 +21,11 @@ public final class WebServer implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
 
     private final Javalin javalin;
+    private final Trials trials;
 
-    private WebServer(Javalin javalin) {
+    private WebServer(Javalin javalin, Trials trials) {
         this.javalin = javalin;
+        this.trials = trials;
     }
 
     /**
@@ -32,14 +36,19 @@ public final class WebServer implements AutoCloseable {
      * @throws InputException where the port is taken
      */
     public static WebServer start(Workspace workspace, Methods methods, int port) {
-        Javalin javalin = Javalin.create(config -> configure(config, workspace, methods));
+        Trials trials = new Trials();
+        Javalin javalin = Javalin.create(config -> {
+            configure(config);
+            routes(config.routes, workspace, methods, trials);
+            refusals(config.routes);
+        });
         try {
             javalin.start(LOOPBACK, port);
         } catch (JavalinBindException e) {
             throw new InputException(
                     "port %s is taken; name another, or 0 for any that is free".formatted(port));
         }
-        return new WebServer(javalin);
+        return new WebServer(javalin, trials);
     }
 
     /** Returns where the first page is. */
@@ -50,21 +59,39 @@ public final class WebServer implements AutoCloseable {
     @Override
     public void close() {
         javalin.stop();
+        trials.close();
     }
 
-    private static void configure(JavalinConfig config, Workspace workspace, Methods methods) {
+    private static void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        RoutesConfig routes = config.routes;
+        config.jetty.modifyServletContextHandler(
+                // Each file of a form counts as one of its keys.
+                servlets -> servlets.setMaxFormKeys(Received.MOST_FILES + 100));
+        config.jetty.multipartConfig.maxFileSize(Received.LARGEST_FILE_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(Received.LARGEST_SUM_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
+    }
+
+    private static void routes(
+            RoutesConfig routes, Workspace workspace, Methods methods, Trials trials) {
         routes.before(Guard::check);
         Assets.routes(routes);
         new Doors(workspace).routes(routes);
+        new TrialPages(workspace, methods, trials).routes(routes);
         new StudyPages(workspace).routes(routes);
+    }
+
+    private static void refusals(RoutesConfig routes) {
         routes.exception(
                 Refusal.class,
-                (refusal, request) -> Pages.refuse(request, refusal.status(), refusal.sentence()));
+                (refusal, request) ->
+                        Pages.refuse(request, refusal.status(), Words.sentence(refusal)));
         routes.exception(
                 InputException.class,
+                (refusal, request) -> Pages.refuse(request, 400, Words.sentence(refusal)));
+        routes.exception(
+                QuestionException.class,
                 (refusal, request) -> Pages.refuse(request, 400, Words.sentence(refusal)));
         routes.exception(
                 HttpResponseException.class,

@@ -5,17 +5,30 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.twinbar.exchange.InputException;
 import org.twinbar.report.Sheet;
 
 /** Sentences that pages have for themselves. */
 final class Words {
 
+    /** Who acts, where nobody says: the one person at this machine. */
+    static final String WHO = "who was at the browser";
+
+    private static final int LONGEST_NAME = 40;
+
     private Words() {}
 
     /** Returns what was wrong as a sentence of its own. */
-    static String sentence(InputException refusal) {
+    static String sentence(RuntimeException refusal) {
         return sentence(String.valueOf(refusal.getMessage()));
+    }
+
+    /** Returns a short name for a study, such as {@code at-least-10-stronger}. */
+    static String slug(String words) {
+        String slug = words.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        String cut = slug.length() > LONGEST_NAME ? slug.substring(0, LONGEST_NAME) : slug;
+        return cut.isEmpty() ? "study" : cut;
     }
 
     static String sentence(String message) {

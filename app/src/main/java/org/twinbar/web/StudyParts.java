@@ -1,0 +1,88 @@
+package org.twinbar.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.twinbar.finding.Finding;
+import org.twinbar.instrument.Instrument;
+import org.twinbar.report.Sheet;
+import org.twinbar.study.JudgedStudy;
+
+/** The parts of a study's sheet below its answers, each folded to a line that says its state. */
+public final class StudyParts {
+
+    private final JudgedStudy study;
+
+    private StudyParts(JudgedStudy study) {
+        this.study = study;
+    }
+
+    /** A part: its heading, how it stands, and what unfolds. */
+    public record Part(Sheet.Section section, String state) {}
+
+    static List<Part> of(JudgedStudy study, Sheet sheet) {
+        StudyParts parts = new StudyParts(study);
+        return sheet.sections().stream()
+                .map(section -> new Part(section, parts.state(section.anchor())))
+                .toList();
+    }
+
+    private String state(String anchor) {
+        return switch (anchor) {
+            case "method" ->
+                study.methods().isEmpty()
+                        ? "no test yet"
+                        : study.methods().stream()
+                                .map(used -> used.description().title())
+                                .collect(Collectors.joining(", "));
+            case "instruments" -> instruments();
+            case "findings" -> findings();
+            case "specimens" -> Words.count(study.specimens().size(), "specimen");
+            case "uncertainty" -> "what each value's uncertainty is made of";
+            case "left-out" -> leftOut();
+            case "changes" ->
+                study.history().isEmpty()
+                        ? "nothing was corrected"
+                        : Words.count(study.history().size(), "change");
+            case "readings" -> Words.count(study.files().size(), "file") + ", byte for byte";
+            case "cautions" -> "before you test again";
+            default -> "";
+        };
+    }
+
+    private String instruments() {
+        List<Instrument> all = study.methods().stream()
+                .flatMap(used -> used.instruments().stream())
+                .distinct()
+                .toList();
+        long assumed = all.stream()
+                .filter(it -> it.origin() == Instrument.Origin.ASSUMED)
+                .count();
+        return Words.count(all.size(), "instrument")
+                + (assumed == 0 ? "" : ", " + assumed + " of them assumed");
+    }
+
+    private String leftOut() {
+        long out = study.specimens().stream().filter(it -> !it.counts()).count();
+        return out == 0 ? "no specimen" : Words.count((int) out, "specimen");
+    }
+
+    private String findings() {
+        List<String> counted = new ArrayList<>();
+        for (Finding.Level level : Finding.Level.values()) {
+            long number = Stream.concat(
+                            study.findings().stream(),
+                            study.specimens().stream()
+                                    .flatMap(it -> it.result().findings().stream()))
+                    .filter(it -> it.level() == level)
+                    .map(Finding::code)
+                    .distinct()
+                    .count();
+            if (number > 0) {
+                counted.add(0, Words.count((int) number, "sort") + " of " + level.word());
+            }
+        }
+        return counted.isEmpty() ? "none" : String.join(", ", counted);
+    }
+}
