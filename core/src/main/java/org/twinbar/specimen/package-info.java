@@ -1,9 +1,11 @@
 /**
- * Test pieces: their shapes and sections, and what a coat adds to them.
+ * Test pieces: their shapes, sections and meshes, and what a coat adds to them.
  *
- * <p>The package knows geometry and stiffness; it must not know how a test is made or judged.
- * Turned down: finite elements for coated sections; a film is thin against the bar, and what is not
- * known of its thickness and modulus weighs more.
+ * <p>The package knows geometry and stiffness; it must not know how a test is made or judged, nor
+ * the file formats that meshes travel in. A shape's area and volume come from closed forms, and its
+ * mesh must agree with them. Turned down: finite elements for coated sections, since a film is thin
+ * against the bar and what is not known of its thickness and modulus weighs more; bodies made by
+ * cutting others, since every shape here is an outline with a thickness or a vessel.
  */
 @NullMarked
 package org.twinbar.specimen;
