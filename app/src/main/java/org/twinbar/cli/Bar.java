@@ -4,6 +4,7 @@ import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
+
 import org.jspecify.annotations.Nullable;
 import org.twinbar.study.Progress;
 

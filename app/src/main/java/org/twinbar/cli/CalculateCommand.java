@@ -35,25 +35,29 @@ final class CalculateCommand implements Callable<Integer> {
     private final Context context;
 
     @Spec
-    @Nullable CommandSpec spec;
+    @Nullable
+    CommandSpec spec;
 
     @Parameters(
             arity = "0..1",
             paramLabel = "METHOD",
             description = "The test method; 'calculate METHOD --help' tells what it asks for.")
-    @Nullable String method;
+    @Nullable
+    String method;
 
     @Option(
             names = "--specimens",
             paramLabel = "FILE",
             description = "Table with a row for each specimen; - for standard input.")
-    @Nullable String specimens;
+    @Nullable
+    String specimens;
 
     @Option(
             names = "--curves",
             paramLabel = "DIR",
             description = "Folder of the curve files; the table's own unless said.")
-    @Nullable Path curves;
+    @Nullable
+    Path curves;
 
     @Mixin
     TestOptions test = new TestOptions();
@@ -94,7 +98,9 @@ final class CalculateCommand implements Callable<Integer> {
 
     private static String listed(Methods methods) {
         Aligned rows = new Aligned();
-        methods.all().forEach(it -> rows.row(it.description().name(), it.description().title()));
+        methods.all()
+                .forEach(
+                        it -> rows.row(it.description().name(), it.description().title()));
         return rows.toString();
     }
 
@@ -131,9 +137,8 @@ final class CalculateCommand implements Callable<Integer> {
                     "calculate %s needs --specimens FILE, a table with a row for each specimen"
                             .formatted(method));
         }
-        Set<String> channels = description.channels().stream()
-                .map(Named::name)
-                .collect(Collectors.toSet());
+        Set<String> channels =
+                description.channels().stream().map(Named::name).collect(Collectors.toSet());
         Source source = context.source(specimens);
         Table table = Table.read(source, reading.readAs(name -> !channels.contains(name)));
         if (reading.explain) {

@@ -44,7 +44,8 @@ final class ClaimsText {
             return comparison.headline()
                     + comparison.material().map(it -> " " + it.words()).orElse("");
         } else if (answer instanceof Answer.OffBench off) {
-            return "No test on this bench can settle it. Who decides: %s".formatted(off.whoDecides());
+            return "No test on this bench can settle it. Who decides: %s"
+                    .formatted(off.whoDecides());
         }
         return ((Answer.Unanswered) answer).reason();
     }

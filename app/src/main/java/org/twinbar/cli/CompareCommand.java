@@ -45,7 +45,8 @@ final class CompareCommand implements Callable<Integer> {
             names = "--control",
             paramLabel = "NAME",
             description = "The untreated group; a level needs none.")
-    @Nullable String control;
+    @Nullable
+    String control;
 
     @Option(
             names = "--expect",
@@ -54,7 +55,8 @@ final class CompareCommand implements Callable<Integer> {
                 "What the claim says of the treated; higher unless said.",
                 "For a rate: 'lower' means that it happens more slowly.",
             })
-    @Nullable String expect;
+    @Nullable
+    String expect;
 
     @Option(
             names = "--treated",
@@ -72,31 +74,36 @@ final class CompareCommand implements Callable<Integer> {
             names = "--block",
             paramLabel = "COLUMN",
             description = "Print run, mix, oven load or pair that holds both groups.")
-    @Nullable String block;
+    @Nullable
+    String block;
 
     @Option(
             names = "--unit",
             paramLabel = "COLUMN",
             description = "What was treated independently, where specimens share a treatment.")
-    @Nullable String unit;
+    @Nullable
+    String unit;
 
     @Option(
             names = "--effect",
             paramLabel = "ratio|difference|share|rate|rank|level",
             description = "As which number; from the column unless said.")
-    @Nullable String effect;
+    @Nullable
+    String effect;
 
     @Option(
             names = "--worth",
             paramLabel = "SIZE",
             description = "Smallest change worth having, such as 5%% or 3°C.")
-    @Nullable String worth;
+    @Nullable
+    String worth;
 
     @Option(
             names = "--claimed",
             paramLabel = "SIZE",
             description = "Size that the claim names, such as 10%%.")
-    @Nullable String claimed;
+    @Nullable
+    String claimed;
 
     @Option(
             names = "--interval",
@@ -108,28 +115,33 @@ final class CompareCommand implements Callable<Integer> {
             names = "--event",
             paramLabel = "COLUMN",
             description = "For a rate: 1 where it happened, 0 where the test ended first.")
-    @Nullable String event;
+    @Nullable
+    String event;
 
     @Option(names = "--at", paramLabel = "LEVEL", description = "For a level: what to clear.")
-    @Nullable String at;
+    @Nullable
+    String at;
 
     @Option(
             names = "--of",
             paramLabel = "SHARE",
             description = "For a level: the share of parts that must clear it, such as 90%%.")
-    @Nullable String of;
+    @Nullable
+    String of;
 
     @Option(
             names = "--resolution",
             paramLabel = "Q",
             description = "Smallest step of the values; the one seen in them unless said.")
-    @Nullable String resolution;
+    @Nullable
+    String resolution;
 
     @Option(
             names = "--seed",
             paramLabel = "N",
             description = "For anything drawn at random; 1 unless said.")
-    @Nullable String seed;
+    @Nullable
+    String seed;
 
     @Option(names = "--json", description = "Writes JSON.")
     boolean json;

@@ -20,12 +20,14 @@ final class ComparisonsJson {
 
     static void write(List<Comparisons.Parted> parted, PrintWriter out) {
         long seed = parted.get(0).comparison().question().seed();
-        Json.write(out, json -> json.list("comparisons", list -> {
-                    for (Comparisons.Parted one : parted) {
-                        list.object(it -> comparison(it, one));
-                    }
-                })
-                .put("seed", seed));
+        Json.write(
+                out,
+                json -> json.list("comparisons", list -> {
+                            for (Comparisons.Parted one : parted) {
+                                list.object(it -> comparison(it, one));
+                            }
+                        })
+                        .put("seed", seed));
     }
 
     private static void comparison(Json json, Comparisons.Parted parted) throws IOException {
@@ -71,8 +73,10 @@ final class ComparisonsJson {
         }
         json.put("worth", question.worth());
         if (question.claimed().isPresent() && comparison.claimed().isPresent()) {
-            json.object("claimed", it -> it.put("size", question.claimed().getAsDouble())
-                    .put("reached", comparison.claimed().get().word()));
+            json.object(
+                    "claimed",
+                    it -> it.put("size", question.claimed().getAsDouble())
+                            .put("reached", comparison.claimed().get().word()));
         }
     }
 
@@ -84,11 +88,13 @@ final class ComparisonsJson {
                 .put("median", group.median());
         if (group.tally().isPresent()) {
             Group.Tally tally = group.tally().get();
-            json.object("count", it -> it.put("what", tally.what())
-                    .put("count", tally.count())
-                    .put("n", tally.n())
-                    .put("low", tally.low())
-                    .put("high", tally.high()));
+            json.object(
+                    "count",
+                    it -> it.put("what", tally.what())
+                            .put("count", tally.count())
+                            .put("n", tally.n())
+                            .put("low", tally.low())
+                            .put("high", tally.high()));
         }
     }
 
@@ -114,11 +120,13 @@ final class ComparisonsJson {
     }
 
     private static void standing(Json json, Standing standing) throws IOException {
-        json.put("in", standing.holding()).put("of", standing.views().size()).list("views", list -> {
-            for (Standing.View view : standing.views()) {
-                list.object(it ->
-                        it.put("look", view.words()).put("verdict", view.verdict().word()));
-            }
-        });
+        json.put("in", standing.holding())
+                .put("of", standing.views().size())
+                .list("views", list -> {
+                    for (Standing.View view : standing.views()) {
+                        list.object(it -> it.put("look", view.words())
+                                .put("verdict", view.verdict().word()));
+                    }
+                });
     }
 }

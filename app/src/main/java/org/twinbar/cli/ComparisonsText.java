@@ -24,7 +24,9 @@ final class ComparisonsText {
         for (Comparisons.Parted one : parted) {
             text.append(one(one, details)).append('\n');
         }
-        text.append("seed ").append(parted.get(0).comparison().question().seed()).append('\n');
+        text.append("seed ")
+                .append(parted.get(0).comparison().question().seed())
+                .append('\n');
         return text.toString();
     }
 
@@ -37,7 +39,9 @@ final class ComparisonsText {
         text.append("  ").append(effect(comparison.found())).append('\n');
         text.append(standing(comparison.standing(), details));
         if (details) {
-            comparison.beside().forEach(it -> text.append("  ").append(beside(it)).append('\n'));
+            comparison
+                    .beside()
+                    .forEach(it -> text.append("  ").append(beside(it)).append('\n'));
         }
         for (Finding finding : comparison.findings()) {
             text.append(wrapped(finding.level().word() + ": " + finding.text(), "  "));
@@ -50,10 +54,7 @@ final class ComparisonsText {
         String by = parted.by().entrySet().stream()
                 .map(it -> ", %s %s".formatted(it.getKey(), it.getValue()))
                 .collect(Collectors.joining());
-        String against = comparison
-                .control()
-                .map(it -> " against " + it.name())
-                .orElse("");
+        String against = comparison.control().map(it -> " against " + it.name()).orElse("");
         return parted.value() + ", " + comparison.treated().name() + against + by;
     }
 
@@ -122,11 +123,12 @@ final class ComparisonsText {
                                 falls.isEmpty() ? "" : "; falls: " + falls),
                 "  "));
         if (details) {
-            standing.views().forEach(it -> text.append("    ")
-                    .append(it.words())
-                    .append(": ")
-                    .append(it.verdict().word())
-                    .append('\n'));
+            standing.views()
+                    .forEach(it -> text.append("    ")
+                            .append(it.words())
+                            .append(": ")
+                            .append(it.verdict().word())
+                            .append('\n'));
         }
         return text.toString();
     }

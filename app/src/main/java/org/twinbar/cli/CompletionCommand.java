@@ -1,6 +1,7 @@
 package org.twinbar.cli;
 
 import org.jspecify.annotations.Nullable;
+
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +20,8 @@ final class CompletionCommand implements Runnable {
     private final Context context;
 
     @Spec
-    @Nullable CommandSpec spec;
+    @Nullable
+    CommandSpec spec;
 
     CompletionCommand(Context context) {
         this.context = context;

@@ -39,8 +39,8 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
     /** Opens a workspace that is there already. */
     Workspace openThere(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw new InputException("there is no workspace folder %s; name one with --workspace"
-                    .formatted(folder));
+            throw new InputException(
+                    "there is no workspace folder %s; name one with --workspace".formatted(folder));
         }
         return open(folder);
     }
@@ -51,8 +51,7 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
         for (String text : texts) {
             int equals = text.indexOf('=');
             if (equals < 1 || equals == text.length() - 1) {
-                throw new UsageException(
-                        "%s '%s': write NAME=VALUE".formatted(option, text));
+                throw new UsageException("%s '%s': write NAME=VALUE".formatted(option, text));
             }
             String name = text.substring(0, equals).strip();
             if (pairs.put(name, text.substring(equals + 1).strip()) != null) {
@@ -77,8 +76,8 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
             Files.write(part, bytes);
             Files.move(part, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new InputException("%s can't be written: %s"
-                    .formatted(file, e.getClass().getSimpleName()));
+            throw new InputException(
+                    "%s can't be written: %s".formatted(file, e.getClass().getSimpleName()));
         }
     }
 }

@@ -14,8 +14,8 @@ import org.twinbar.decision.Amount;
 import org.twinbar.finding.Finding;
 
 /**
- * Writes JSON: numbers at full precision, whole ones without a fraction, and what is no number as an
- * object with its reason; never NaN or null.
+ * Writes JSON: numbers at full precision, whole ones without a fraction, and what is no number as
+ * an object with its reason; never NaN or null.
  */
 final class Json {
 
@@ -26,8 +26,7 @@ final class Json {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         json = new JsonFactory()
                 .createGenerator(text)
-                .setPrettyPrinter(
-                        new DefaultPrettyPrinter().withObjectIndenter(indenter));
+                .setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
     }
 
     /** What fills an object or a list. */

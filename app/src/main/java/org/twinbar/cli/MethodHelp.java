@@ -46,14 +46,11 @@ final class MethodHelp {
         Aligned rows = new Aligned();
         for (Ask ask : method.asks()) {
             boolean optional = ask.need() == Ask.Need.OPTIONAL;
-            String ways =
-                    ask.ways().stream()
-                            .map(
-                                    way ->
-                                            way.stream()
-                                                    .map(MethodHelp::asked)
-                                                    .collect(Collectors.joining(" and ")))
-                            .collect(Collectors.joining(" | "));
+            String ways = ask.ways().stream()
+                    .map(way -> way.stream()
+                            .map(MethodHelp::asked)
+                            .collect(Collectors.joining(" and ")))
+                    .collect(Collectors.joining(" | "));
             rows.row("  " + ways, ask.question() + (optional ? " (may be left out)" : ""));
             ask.ways().stream()
                     .flatMap(List::stream)
@@ -64,9 +61,7 @@ final class MethodHelp {
     }
 
     private static String asked(Named named) {
-        return named instanceof Channel
-                ? named.column() + " in the curve"
-                : named.column();
+        return named instanceof Channel ? named.column() + " in the curve" : named.column();
     }
 
     private static String details(Named named) {

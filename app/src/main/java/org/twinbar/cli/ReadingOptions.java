@@ -23,25 +23,26 @@ final class ReadingOptions {
             names = "--delimiter",
             paramLabel = "comma|semicolon|tab|blanks",
             description = "What stands between columns.")
-    @Nullable String delimiter;
+    @Nullable
+    String delimiter;
 
-    @Option(
-            names = "--decimal",
-            paramLabel = "point|comma",
-            description = "The decimal mark.")
-    @Nullable String decimal;
+    @Option(names = "--decimal", paramLabel = "point|comma", description = "The decimal mark.")
+    @Nullable
+    String decimal;
 
     @Option(
             names = "--encoding",
             paramLabel = "NAME",
             description = "utf-8, utf-16 or windows-1252.")
-    @Nullable String encoding;
+    @Nullable
+    String encoding;
 
     @Option(
             names = "--sheet",
             paramLabel = "NAME|NUMBER",
             description = "The sheet of a spreadsheet; the first one unless said.")
-    @Nullable String sheet;
+    @Nullable
+    String sheet;
 
     @Option(names = "--explain", description = "Says how the table was read.")
     boolean explain;

@@ -71,8 +71,7 @@ final class ResultsCsv {
         return columns;
     }
 
-    private static void fill(
-            Map<String, String> row, JudgedSpecimen specimen, Property property) {
+    private static void fill(Map<String, String> row, JudgedSpecimen specimen, Property property) {
         String column = property.column();
         Yield yield = specimen.result().yields().get(property);
         Budget budget = specimen.result().budgets().get(property);

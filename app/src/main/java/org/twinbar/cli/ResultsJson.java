@@ -16,14 +16,16 @@ final class ResultsJson {
     private ResultsJson() {}
 
     static void write(Calculated calculated, PrintWriter out) {
-        Json.write(out, json -> json.put("method", calculated.used().name())
-                .put("standard", calculated.used().description().standard())
-                .list("results", list -> {
-                    for (JudgedSpecimen specimen : calculated.specimens()) {
-                        list.object(one -> specimen(one, specimen));
-                    }
-                })
-                .findings(calculated.findings()));
+        Json.write(
+                out,
+                json -> json.put("method", calculated.used().name())
+                        .put("standard", calculated.used().description().standard())
+                        .list("results", list -> {
+                            for (JudgedSpecimen specimen : calculated.specimens()) {
+                                list.object(one -> specimen(one, specimen));
+                            }
+                        })
+                        .findings(calculated.findings()));
     }
 
     private static void specimen(Json json, JudgedSpecimen specimen) throws IOException {

@@ -43,7 +43,8 @@ final class StudyCommand implements Runnable {
     private static final String WHO = "command line";
 
     @Spec
-    @Nullable CommandSpec spec;
+    @Nullable
+    CommandSpec spec;
 
     @Override
     public void run() {
@@ -72,7 +73,8 @@ final class StudyCommand implements Runnable {
                 names = "--question",
                 paramLabel = "TEXT",
                 description = "What it asks, as a sentence; its name unless said.")
-        @Nullable String question;
+        @Nullable
+        String question;
 
         New(Context context) {
             this.context = context;
@@ -117,13 +119,15 @@ final class StudyCommand implements Runnable {
             try (Workspace open = context.openThere(workspace.folder)) {
                 List<StudyName> studies = open.studies();
                 if (json) {
-                    Json.write(context.terminal().out(), it -> it.list("studies", list -> {
-                        for (StudyName study : studies) {
-                            list.object(one -> one.put("name", study.name())
-                                    .put("question", study.question())
-                                    .put("created", study.created().toString()));
-                        }
-                    }));
+                    Json.write(
+                            context.terminal().out(),
+                            it -> it.list("studies", list -> {
+                                for (StudyName study : studies) {
+                                    list.object(one -> one.put("name", study.name())
+                                            .put("question", study.question())
+                                            .put("created", study.created().toString()));
+                                }
+                            }));
                 } else {
                     Aligned rows = new Aligned();
                     studies.forEach(it -> rows.row(it.name(), it.question()));
@@ -180,58 +184,72 @@ final class StudyCommand implements Runnable {
         private final Context context;
 
         @Parameters(arity = "0..1", paramLabel = "FILE", description = "A study in TOML.")
-        @Nullable Path file;
+        @Nullable
+        Path file;
 
         @Mixin
         WorkspaceOption workspace = new WorkspaceOption();
 
         @Option(names = "--name", paramLabel = "NAME", description = "Name of the study.")
-        @Nullable String name;
+        @Nullable
+        String name;
 
         @Option(names = "--question", paramLabel = "TEXT", description = "What it asks.")
-        @Nullable String question;
+        @Nullable
+        String question;
 
         @Option(names = "--method", paramLabel = "METHOD", description = "The test method.")
-        @Nullable String method;
+        @Nullable
+        String method;
 
         @Option(
                 names = "--specimens",
                 paramLabel = "FILE",
                 description = "Table with a row for each specimen.")
-        @Nullable Path specimens;
+        @Nullable
+        Path specimens;
 
         @Option(
                 names = "--curves",
                 paramLabel = "DIR",
                 description = "Folder of the curves; the table's own unless said.")
-        @Nullable Path curves;
+        @Nullable
+        Path curves;
 
         @Option(
                 names = "--claims",
                 paramLabel = "FILE",
                 description = "Claims in TOML; in place of the options below.")
-        @Nullable Path claims;
+        @Nullable
+        Path claims;
 
         @Option(names = "--claim", paramLabel = "TEXT", description = "The claim in its words.")
-        @Nullable String claim;
+        @Nullable
+        String claim;
 
         @Option(names = "--property", paramLabel = "COLUMN", description = "What it is about.")
-        @Nullable String property;
+        @Nullable
+        String property;
 
         @Option(names = "--control", paramLabel = "NAME", description = "The untreated group.")
-        @Nullable String control;
+        @Nullable
+        String control;
 
         @Option(names = "--expect", paramLabel = "higher|lower|same", description = "It says.")
-        @Nullable String expect;
+        @Nullable
+        String expect;
 
         @Option(names = "--worth", paramLabel = "SIZE", description = "Worth having.")
-        @Nullable String worth;
+        @Nullable
+        String worth;
 
         @Option(names = "--claimed", paramLabel = "SIZE", description = "Size that it names.")
-        @Nullable String claimed;
+        @Nullable
+        String claimed;
 
         @Option(names = "--block", paramLabel = "COLUMN", description = "Holds both groups.")
-        @Nullable String block;
+        @Nullable
+        String block;
 
         @Option(
                 names = "--where",
@@ -262,8 +280,8 @@ final class StudyCommand implements Runnable {
                     test.sheet(method),
                     specimens.getFileName().toString(),
                     curves == null ? Optional.empty() : Optional.of("."));
-            StudyFile study = new StudyFile(
-                    Optional.of(head(name, question)), List.of(one), said, List.of());
+            StudyFile study =
+                    new StudyFile(Optional.of(head(name, question)), List.of(one), said, List.of());
             Handed table = handed(specimens);
             Path folder = curves;
             String tableName = specimens.getFileName().toString();
@@ -292,14 +310,15 @@ final class StudyCommand implements Runnable {
             List<Claim.Question> questions = new ArrayList<>();
             Asked whole = asked;
             for (String condition : where) {
-                Context.pairs("--where", List.of(condition)).forEach((column, level) ->
-                        questions.add(new Claim.Question(
-                                level, testMethod, whole.where(column, level))));
+                Context.pairs("--where", List.of(condition))
+                        .forEach((column, level) -> questions.add(
+                                new Claim.Question(level, testMethod, whole.where(column, level))));
             }
             if (questions.isEmpty()) {
                 questions.add(new Claim.Question(property, testMethod, whole));
             }
-            String words = claim == null ? property + " " + (expect == null ? "higher" : expect) : claim;
+            String words =
+                    claim == null ? property + " " + (expect == null ? "higher" : expect) : claim;
             return List.of(new Claim(words, "", questions, Optional.empty()));
         }
 
@@ -322,8 +341,9 @@ final class StudyCommand implements Runnable {
             try {
                 return Files.readString(file, StandardCharsets.UTF_8);
             } catch (IOException e) {
-                throw new InputException("%s can't be read: there is no such file, or it is not UTF-8"
-                        .formatted(file));
+                throw new InputException(
+                        "%s can't be read: there is no such file, or it is not UTF-8"
+                                .formatted(file));
             }
         }
     }

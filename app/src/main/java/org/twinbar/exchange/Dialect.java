@@ -1,6 +1,8 @@
 package org.twinbar.exchange;
 
 import java.util.OptionalInt;
+import org.twinbar.quantity.Numbers;
+import org.twinbar.quantity.QuantityException;
 
 /**
  * How a file is written.
@@ -23,6 +25,27 @@ public record Dialect(
     /** Returns the last line before the rows. */
     int lastHeaderLine() {
         return unitLine.orElse(headerLine);
+    }
+
+    Dialect with(DecimalMark mark, Thousands groups) {
+        return new Dialect(encoding, delimiter, mark, groups, headerLine, unitLine);
+    }
+
+    /**
+     * Reads the number that a cell of the file holds.
+     *
+     * @throws QuantityException where it holds none, or one with the other decimal mark
+     */
+    public double number(String cell) {
+        Numeral numeral = Numeral.of(cell);
+        boolean marked = decimalMark == DecimalMark.POINT
+                ? numeral == Numeral.MAYBE_COMMA
+                : numeral == Numeral.MAYBE_POINT;
+        if (marked && thousands == Thousands.PLAIN) {
+            throw new QuantityException(
+                    "'%s' is not a number with a decimal %s".formatted(cell, decimalMark.word()));
+        }
+        return Numbers.parse(cell, decimalMark.sign());
     }
 
     /** Returns delimiter, decimal mark and encoding in words. */

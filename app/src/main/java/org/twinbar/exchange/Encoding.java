@@ -104,24 +104,40 @@ public enum Encoding {
     /** What a count of bytes tells. */
     private record Content(int length, int zeros, int zerosAtOdd, int controls, boolean ascii) {
 
+        private static final byte LETTER = 0;
+        private static final byte ZERO = 1;
+        private static final byte CONTROL = 2;
+        private static final byte BEYOND_ASCII = 4;
+        private static final byte[] KINDS = kinds();
+
+        private static byte[] kinds() {
+            byte[] kinds = new byte[256];
+            for (int b = 0; b < kinds.length; b++) {
+                boolean control = b < ' ' && "\t\n\r\f\u001a".indexOf(b) < 0;
+                kinds[b] = b == 0 ? ZERO : control ? CONTROL : b >= 0x80 ? BEYOND_ASCII : LETTER;
+            }
+            return kinds;
+        }
+
         static Content of(byte[] bytes, int length) {
+            int all = 0;
+            for (int i = 0; i < length; i++) {
+                all |= KINDS[bytes[i] & 0xFF];
+            }
+            boolean ascii = (all & BEYOND_ASCII) == 0;
+            if ((all & (ZERO | CONTROL)) == 0) {
+                return new Content(length, 0, 0, 0, ascii);
+            }
             int zeros = 0;
             int zerosAtOdd = 0;
             int controls = 0;
-            int all = 0;
             for (int i = 0; i < length; i++) {
-                int b = bytes[i];
-                all |= b;
-                if (b >= 0 && b < ' ') {
-                    if (b == 0) {
-                        zeros++;
-                        zerosAtOdd += i & 1;
-                    } else if (b != '\t' && b != '\n' && b != '\r' && b != '\f' && b != 0x1A) {
-                        controls++;
-                    }
-                }
+                int kind = KINDS[bytes[i] & 0xFF];
+                zeros += kind == ZERO ? 1 : 0;
+                zerosAtOdd += kind == ZERO ? i & 1 : 0;
+                controls += kind == CONTROL ? 1 : 0;
             }
-            return new Content(length, zeros, zerosAtOdd, controls, all >= 0);
+            return new Content(length, zeros, zerosAtOdd, controls, ascii);
         }
 
         /** In UTF-16 nearly every second byte of a table is zero, always on the same side. */

@@ -1,11 +1,7 @@
 package org.twinbar.exchange;
 
-import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
@@ -14,132 +10,98 @@ import org.twinbar.quantity.Unit;
 /**
  * How a file is laid out, found from its first rows: what parts its columns, which line names them,
  * which mark its decimals have.
+ *
+ * @param isCertain whether the rows told the decimal mark, or a person did; otherwise it is taken
+ *     to be the point, and later rows may tell otherwise
  */
-record Layout(Dialect dialect, List<Column> columns) {
+record Layout(Dialect dialect, List<Column> columns, boolean isCertain) {
 
-    private static final Delimiter[] IN_ORDER = {
-        Delimiter.TAB, Delimiter.SEMICOLON, Delimiter.COMMA, Delimiter.BLANKS
-    };
+    /** Lines that tell delimiter and header. */
+    static final int LINES = 100;
 
-    /** Share of the lines that must have the same number of columns. */
-    private static final double MOST = 0.5;
-
-    /** Lines that are looked at for the number of columns. */
-    static final int LINES = 500;
-
-    private static final Pattern TWO_NUMBERS = Pattern.compile("[-+]?\\d+\\s+[-+]?\\d+");
     private static final Pattern IN_BRACKETS = Pattern.compile("[(\\[].*[)\\]]");
 
     /**
      * Finds the layout of a text.
      *
      * @param file for messages
-     * @param lines the first lines of the file, whole ones
+     * @param lines the first lines of the file, whole ones; as many as it takes are looked at
      */
     static Layout ofText(Place file, List<String> lines, ReadAs as, Encoding encoding) {
-        Delimiter delimiter = as.delimiter().orElseGet(() -> delimiter(lines));
-        return of(file, new Parted(lines, delimiter), as, encoding, delimiter);
-    }
-
-    /** Lines that are parted when they are looked at, for most of them never are. */
-    private static final class Parted extends AbstractList<Row> {
-        private final List<String> lines;
-        private final Delimiter delimiter;
-
-        Parted(List<String> lines, Delimiter delimiter) {
-            this.lines = lines;
-            this.delimiter = delimiter;
+        List<String> few = lines.subList(0, Math.min(lines.size(), LINES));
+        Parting parting = as.delimiter()
+                .map(delimiter -> Parting.at(delimiter, few))
+                .orElseGet(() -> Parting.found(few));
+        if (parting.header().isEmpty() && few.size() < lines.size()) {
+            parting = as.delimiter()
+                    .map(delimiter -> Parting.at(delimiter, lines))
+                    .orElseGet(() -> Parting.found(lines));
         }
-
-        @Override
-        public Row get(int index) {
-            return new Row(index + 1, delimiter.split(lines.get(index)));
-        }
-
-        @Override
-        public int size() {
-            return lines.size();
-        }
-    }
-
-    /** Finds the layout of rows that are parted into cells already. */
-    static Layout of(
-            Place file, List<Row> rows, ReadAs as, Encoding encoding, Delimiter delimiter) {
-        int width = commonWidth(rows);
-        Row header = rows.stream()
-                .filter(row ->
-                        row.filledWidth() >= Math.max(1, Math.min(width, 2)) && fits(row, width))
-                .findFirst()
-                .orElseThrow(() -> file.refuse("is empty: there is no header and no row"));
-        if (header.cells().stream().anyMatch(cell -> Numeral.of(cell).isNumber())
-                && header.cells().stream().noneMatch(Layout::isWord)) {
-            throw file.line(header.line())
-                    .refuse("holds numbers where the columns should be named; write a header line"
-                            + " such as time_s,force_N above them");
-        }
-        List<Column> columns = columns(file, header, as);
-        Optional<Row> units = rows.stream()
-                .filter(row -> row.line() > header.line() && !row.isBlank())
-                .findFirst()
-                .filter(Layout::isUnits);
-        OptionalInt unitLine = OptionalInt.empty();
-        if (units.isPresent()) {
-            unitLine = OptionalInt.of(units.get().line());
-            columns = columns.stream()
-                    .map(column -> column.withUnitBelow(unit(units.get().cell(column.index()))))
-                    .toList();
-        }
-        Marks marks = Marks.below(unitLine.orElse(header.line()), rows);
-        DecimalMark mark = as.decimalMark().orElseGet(() -> marks.decimal(file));
-        return new Layout(
-                new Dialect(encoding, delimiter, mark, marks.thousands(), header.line(), unitLine),
-                columns);
-    }
-
-    private static Delimiter delimiter(List<String> lines) {
-        for (Delimiter delimiter : IN_ORDER) {
-            List<List<String>> parted = lines.stream()
-                    .limit(LINES)
-                    .filter(line -> !line.isBlank())
-                    .map(delimiter::split)
-                    .toList();
-            int width =
-                    commonWidth(parted.stream().map(cells -> new Row(0, cells)).toList());
-            long fitting =
-                    parted.stream().filter(cells -> cells.size() == width).count();
-            boolean cutsNumbers = delimiter == Delimiter.COMMA
-                    && parted.stream()
-                            .flatMap(List::stream)
-                            .anyMatch(cell -> TWO_NUMBERS.matcher(cell).matches());
-            if (width >= 2 && fitting >= MOST * parted.size() && !cutsNumbers) {
-                return delimiter;
+        Marks marks = new Marks(file);
+        Layout layout = of(file, parting, marks, as, encoding);
+        Delimiter delimiter = parting.delimiter();
+        for (int i = LINES; i < lines.size() && !marks.areSeen(); i++) {
+            String line = lines.get(i);
+            if (delimiter != Delimiter.COMMA && line.indexOf(',') < 0 && line.indexOf('.') < 0) {
+                continue;
             }
+            marks.see(new Row(i + 1, delimiter.split(line)));
         }
-        return Delimiter.NONE;
+        return layout.with(marks, as);
     }
 
-    private static int commonWidth(List<Row> rows) {
-        Map<Integer, Integer> counts = new HashMap<>();
-        rows.stream()
-                .limit(LINES)
-                .filter(row -> !row.isBlank())
-                .forEach(row -> counts.merge(row.cells().size(), 1, Integer::sum));
-        return counts.entrySet().stream()
-                .max(Comparator.<Map.Entry<Integer, Integer>>comparingInt(Map.Entry::getValue)
-                        .thenComparing(Map.Entry::getKey))
-                .map(Map.Entry::getKey)
-                .orElse(0);
+    /** Finds the layout of a spreadsheet, which is parted into cells already. */
+    static Layout ofCells(Place file, List<Row> rows, ReadAs as) {
+        List<Row> filled =
+                rows.stream().filter(row -> !row.isBlank()).limit(LINES).toList();
+        Marks marks = new Marks(file);
+        Parting parting = Parting.of(Delimiter.CELLS, filled);
+        return of(file, parting, marks, as, Encoding.UTF_8).with(marks, as);
     }
 
-    /** A header may lack the delimiter that ends each row below it. */
-    private static boolean fits(Row row, int width) {
-        return row.cells().size() == width
-                || row.filledWidth() == width
-                || row.filledWidth() == width - 1 && width > 2;
+    private static Layout of(
+            Place file, Parting parting, Marks marks, ReadAs as, Encoding encoding) {
+        List<Row> rows = parting.rows();
+        if (rows.isEmpty()) {
+            throw file.refuse("is empty: there is no header and no row");
+        }
+        int header = parting.header()
+                .orElseThrow(() -> file.line(rows.get(Math.min(parting.first(), rows.size() - 1))
+                                .line())
+                        .refuse("holds numbers where the columns should be named; write a header"
+                                + " line such as time_s,force_N above them"));
+        List<Column> columns = columns(file, rows.get(header), as);
+        OptionalInt unitLine = OptionalInt.empty();
+        int next = header + 1;
+        if (next < rows.size() && isUnits(rows.get(next))) {
+            Row units = rows.get(next);
+            unitLine = OptionalInt.of(units.line());
+            columns = columns.stream()
+                    .map(column -> column.withUnitBelow(unit(units.cell(column.index()))))
+                    .toList();
+            next++;
+        }
+        rows.subList(next, rows.size()).forEach(marks::see);
+        return new Layout(
+                new Dialect(
+                        encoding,
+                        parting.delimiter(),
+                        DecimalMark.POINT,
+                        Thousands.PLAIN,
+                        rows.get(header).line(),
+                        unitLine),
+                columns,
+                false);
     }
 
-    private static boolean isWord(String cell) {
-        return Numeral.of(cell) == Numeral.TEXT;
+    /** A person who says the decimal mark says by it what the other mark is for. */
+    private Layout with(Marks marks, ReadAs as) {
+        DecimalMark mark = as.decimalMark().orElseGet(marks::decimal);
+        Thousands thousands = as.decimalMark().isPresent() ? Thousands.GROUPED : marks.thousands();
+        return new Layout(
+                dialect.with(mark, thousands),
+                columns,
+                as.decimalMark().isPresent() || marks.areSeen());
     }
 
     private static List<Column> columns(Place file, Row header, ReadAs as) {
@@ -165,7 +127,7 @@ record Layout(Dialect dialect, List<Column> columns) {
         return columns;
     }
 
-    private static boolean isUnits(Row row) {
+    static boolean isUnits(Row row) {
         boolean any = false;
         for (String cell : row.cells()) {
             if (cell.isEmpty() || cell.equals("-")) {
@@ -183,60 +145,5 @@ record Layout(Dialect dialect, List<Column> columns) {
         String bare =
                 IN_BRACKETS.matcher(cell).matches() ? cell.substring(1, cell.length() - 1) : cell;
         return bare.isBlank() || Numeral.of(bare).isNumber() ? Optional.empty() : Unit.find(bare);
-    }
-
-    /** Which decimal marks were seen. */
-    private record Marks(int points, int commas, int grouped, String maybe) {
-
-        /** Looks on for as long as nothing tells the decimal mark, and at many rows in any case. */
-        static Marks below(int headerLine, List<Row> rows) {
-            int points = 0;
-            int commas = 0;
-            int grouped = 0;
-            String maybe = "";
-            int seen = 0;
-            for (Row row : rows) {
-                if (row.line() <= headerLine) {
-                    continue;
-                }
-                if (seen++ > LINES && (points + commas > 0 || maybe.isEmpty())) {
-                    break;
-                }
-                for (String cell : row.cells()) {
-                    switch (Numeral.of(cell)) {
-                        case POINT -> points++;
-                        case COMMA -> commas++;
-                        case POINT_GROUPED -> {
-                            points++;
-                            grouped++;
-                        }
-                        case COMMA_GROUPED -> {
-                            commas++;
-                            grouped++;
-                        }
-                        case MAYBE_COMMA -> maybe = maybe.isEmpty() ? cell : maybe;
-                        default -> {}
-                    }
-                }
-            }
-            return new Marks(points, commas, grouped, maybe);
-        }
-
-        DecimalMark decimal(Place file) {
-            if (points > 0 && commas > 0) {
-                throw file.refuse("has decimal points and decimal commas; say which one it is by"
-                        + " --decimal point or --decimal comma");
-            }
-            if (points + commas == 0 && !maybe.isEmpty()) {
-                throw file.refuse(
-                        "'%s' may be a thousand or one and a bit; say --decimal point or --decimal comma"
-                                .formatted(maybe));
-            }
-            return commas > 0 ? DecimalMark.COMMA : DecimalMark.POINT;
-        }
-
-        Thousands thousands() {
-            return grouped > 0 ? Thousands.GROUPED : Thousands.PLAIN;
-        }
     }
 }

@@ -13,17 +13,30 @@ final class Lines {
 
     private final InputStream in;
     private final Place file;
-    private byte[] buffer = new byte[BUFFER];
+    private byte[] buffer;
     private int from;
     private int to;
     private int next;
     private int filled;
     private boolean ended;
+    private boolean shared;
     private int number;
 
     Lines(InputStream in, Place file) {
         this.in = in;
         this.file = file;
+        this.buffer = new byte[BUFFER];
+    }
+
+    /** Lines whose first bytes were read already; they are not changed. */
+    Lines(byte[] first, int from, InputStream rest, Place file) {
+        this.in = rest;
+        this.file = file;
+        this.buffer = first;
+        this.shared = true;
+        this.from = from;
+        this.next = from;
+        this.filled = first.length;
     }
 
     /** Moves to the next line; false where there is none. */
@@ -58,7 +71,11 @@ final class Lines {
         if (kept > LONGEST) {
             throw file.line(number + 1).refuse("is longer than %s characters".formatted(LONGEST));
         }
-        byte[] roomy = kept > buffer.length / 2 ? new byte[buffer.length * 2] : buffer;
+        byte[] roomy = buffer;
+        if (shared || kept > buffer.length / 2) {
+            roomy = new byte[Math.max(BUFFER, 2 * kept)];
+            shared = false;
+        }
         System.arraycopy(buffer, from, roomy, 0, kept);
         buffer = roomy;
         from = 0;

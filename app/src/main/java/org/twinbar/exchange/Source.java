@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A file, or what came through a pipe or a form: a name and bytes that can be read twice. */
 public final class Source {
@@ -15,9 +16,12 @@ public final class Source {
     private final String name;
     private final Opener opener;
 
-    private Source(String name, Opener opener) {
+    private final Optional<byte[]> held;
+
+    private Source(String name, Opener opener, Optional<byte[]> held) {
         this.name = name;
         this.opener = opener;
+        this.held = held;
     }
 
     /**
@@ -33,12 +37,12 @@ public final class Source {
         if (!Files.exists(file)) {
             throw Place.of(name).refuse("there is no such file");
         }
-        return new Source(name, () -> Files.newInputStream(file));
+        return of(name, () -> Files.newInputStream(file));
     }
 
     /** Bytes at hand. */
     public static Source of(String name, byte[] bytes) {
-        return new Source(name, () -> new ByteArrayInputStream(bytes));
+        return new Source(name, () -> new ByteArrayInputStream(bytes), Optional.of(bytes));
     }
 
     /**
@@ -47,16 +51,21 @@ public final class Source {
      * @throws InputException where it holds more than 64 MiB
      */
     public static Source of(String name, InputStream stream) {
-        return of(name, new Source(name, () -> stream).bytes());
+        return of(name, of(name, (Opener) () -> stream).bytes());
     }
 
     /** A stream that can be opened again and again. */
     static Source of(String name, Opener opener) {
-        return new Source(name, opener);
+        return new Source(name, opener, Optional.empty());
     }
 
     public String name() {
         return name;
+    }
+
+    /** Returns the bytes where they are at hand; they must not be changed. */
+    Optional<byte[]> held() {
+        return held;
     }
 
     InputStream open() {

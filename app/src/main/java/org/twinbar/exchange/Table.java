@@ -38,7 +38,7 @@ public record Table(String name, List<Column> columns, List<Row> rows, Dialect d
 
     private static Table ofSheet(Place file, byte[] bytes, ReadAs as) {
         List<Row> rows = Spreadsheet.rows(file, bytes, as);
-        Layout layout = Layout.of(file, rows, as, Encoding.UTF_8, Delimiter.CELLS);
+        Layout layout = Layout.ofCells(file, rows, as);
         return of(file, layout, rows);
     }
 

@@ -17,7 +17,6 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Words;
-import org.twinbar.quantity.Numbers;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
 
@@ -173,7 +172,7 @@ final class SpecimenRow {
 
     private double parse(Column column) {
         try {
-            return Numbers.parse(text(column), table.dialect().decimalMark().sign());
+            return table.dialect().number(text(column));
         } catch (QuantityException e) {
             throw place(column).value(text(column)).refuseValue("is not a number");
         }

@@ -45,14 +45,14 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
 
                 %s
                 %s%s""",
-                        studies,
-                        seed,
-                        100 * error(0.025),
-                        100 * error(COVERAGE),
-                        promise(),
-                        explained(),
-                        tables(Effect.RATIO, "Ratio (Fieller)"),
-                        tables(Effect.DIFFERENCE, "Difference (Welch)"));
+                studies,
+                seed,
+                100 * error(0.025),
+                100 * error(COVERAGE),
+                promise(),
+                explained(),
+                tables(Effect.RATIO, "Ratio (Fieller)"),
+                tables(Effect.DIFFERENCE, "Difference (Welch)"));
     }
 
     /** The cells that break the promise, or that none does. */
@@ -90,10 +90,13 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
 
     private String tables(Effect effect, String title) {
         StringBuilder text = new StringBuilder("## " + title + "\n\n");
-        text.append("Three numbers stand for what is worth having: nothing named, 5 % and 10 %. False \"supported\" is")
-                .append(" counted where the true change is just what is worth having, false \"contradicted\" where there")
+        text.append(
+                        "Three numbers stand for what is worth having: nothing named, 5 % and 10 %. False \"supported\" is")
+                .append(
+                        " counted where the true change is just what is worth having, false \"contradicted\" where there")
                 .append(" is none, \"beyond\" where it is 15 points more than worth.\n\n");
-        text.append("| scatter | treated, control | false \"supported\" | false \"contradicted\" | coverage |")
+        text.append(
+                        "| scatter | treated, control | false \"supported\" | false \"contradicted\" | coverage |")
                 .append(" \"supported\" beyond |\n|---|---|---|---|---|---|\n");
         for (Cell.Tally tally : tallies) {
             Cell cell = tally.cell();
@@ -115,7 +118,11 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
                 each(cell, worth -> worth, "%.1f", Cell.Tally::supportedShare),
                 each(cell, worth -> 0, "%.1f", Cell.Tally::contradictedShare),
                 each(cell, worth -> worth, "%.1f", Cell.Tally::coverage),
-                each(cell, worth -> worth + CalibrationStudy.BEYOND, "%.0f", Cell.Tally::supportedShare));
+                each(
+                        cell,
+                        worth -> worth + CalibrationStudy.BEYOND,
+                        "%.0f",
+                        Cell.Tally::supportedShare));
     }
 
     /** The share in per cent for each of the margins. */
@@ -161,7 +168,8 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
                         "**Skewed or heavy-tailed, equal numbers.** Large values raise the mean and its scatter together,"
                                 + " which makes the interval wider than it need be.",
                         cell -> cell.treated() == cell.control()
-                                && (cell.scatter() == Scatter.SKEWED || cell.scatter() == Scatter.HEAVY)),
+                                && (cell.scatter() == Scatter.SKEWED
+                                        || cell.scatter() == Scatter.HEAVY)),
                 Map.entry(
                         "**Three or four in each, any scatter.** With so few, Satterthwaite's degrees of freedom are a little"
                                 + " too careful.",
@@ -172,7 +180,8 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
             double least = 1;
             double most = 0;
             for (Cell.Tally tally : tallies) {
-                if (tally.cell().truth() == tally.cell().worth() && kind.getValue().test(tally.cell())) {
+                if (tally.cell().truth() == tally.cell().worth()
+                        && kind.getValue().test(tally.cell())) {
                     least = Math.min(least, tally.supportedShare());
                     most = Math.max(most, tally.supportedShare());
                 }
@@ -196,7 +205,8 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
     }
 
     String falseSupported() {
-        return new DotPlot("false \"supported\" at worth 5 %, per cent", 0, 10, new double[] {2.5, 5})
+        return new DotPlot(
+                        "false \"supported\" at worth 5 %, per cent", 0, 10, new double[] {2.5, 5})
                 .of(points(tally -> 100 * tally.supportedShare()));
     }
 

@@ -10,8 +10,8 @@ import org.twinbar.decision.Effect;
 /**
  * Judges simulated studies whose truth is known, and writes how often the verdicts were right.
  *
- * <p>Cells are judged in parallel, each from a seed of its own, so that the page is the same on every
- * machine.
+ * <p>Cells are judged in parallel, each from a seed of its own, so that the page is the same on
+ * every machine.
  */
 public final class CalibrationStudy {
 

@@ -64,7 +64,9 @@ record Cell(
             return (double) contradicted / studies;
         }
 
-        /** Returns whether "supported" is false here: the truth isn't above what is worth having. */
+        /**
+         * Returns whether "supported" is false here: the truth isn't above what is worth having.
+         */
         boolean supportedIsFalse() {
             return cell.truth() <= cell.worth();
         }
@@ -72,8 +74,8 @@ record Cell(
 
     /** Judges so many studies; the same seed gives the same ones. */
     Tally judge(int studies, long seed) {
-        UniformRandomProvider random =
-                RandomSource.XO_SHI_RO_256_PP.create(new long[] {seed, toString().hashCode(), 7, 11});
+        UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(
+                new long[] {seed, toString().hashCode(), 7, 11});
         ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
         Question question = question();
         double truth = effect == Effect.RATIO ? 1 + this.truth : MEAN * this.truth;

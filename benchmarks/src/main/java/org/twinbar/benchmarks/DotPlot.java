@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.SortedMap;
 
 /**
- * Shares by kind of scatter: a row for each, a dot for each number of specimens with the number beside
- * it, and dotted lines at what was promised.
+ * Shares by kind of scatter: a row for each, a dot for each number of specimens with the number
+ * beside it, and dotted lines at what was promised.
  *
  * @param title what the scale shows
  * @param low left end of the scale
@@ -31,11 +31,10 @@ record DotPlot(String title, double low, double high, double[] lines) {
         svg.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\""
                         + " font-size=\"13\" role=\"img\" aria-label=\"%s\">%n",
-                WIDTH,
-                height,
-                title.replace("\"", "&quot;")));
+                WIDTH, height, title.replace("\"", "&quot;")));
         svg.append(format("<rect width=\"%d\" height=\"%d\" fill=\"#fbfaf7\"/>%n", WIDTH, height));
-        svg.append(format("<text x=\"%d\" y=\"22\" fill=\"#1d1d1b\">%s</text>%n", LEFT, escaped(title)));
+        svg.append(format(
+                "<text x=\"%d\" y=\"22\" fill=\"#1d1d1b\">%s</text>%n", LEFT, escaped(title)));
         int bottom = TOP + ROW * rows.size();
         for (double line : lines) {
             svg.append(format(

@@ -41,7 +41,8 @@ enum Scatter {
     HEAVY("heavy tails (t, 3 degrees of freedom), 8 %", Promise.NONE) {
         @Override
         double draw(UniformRandomProvider random, double normal) {
-            ZigguratSampler.NormalizedGaussian other = ZigguratSampler.NormalizedGaussian.of(random);
+            ZigguratSampler.NormalizedGaussian other =
+                    ZigguratSampler.NormalizedGaussian.of(random);
             double squares = 0;
             for (int i = 0; i < 3; i++) {
                 double x = other.sample();

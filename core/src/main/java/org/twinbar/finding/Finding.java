@@ -14,9 +14,8 @@ public record Finding(Kind kind, List<String> arguments) {
         arguments = List.copyOf(arguments);
         int places = kind.pattern().split("%s", -1).length - 1;
         if (places != arguments.size()) {
-            throw new IllegalArgumentException(
-                    "finding '%s' has %s places, %s arguments"
-                            .formatted(kind.code(), places, arguments.size()));
+            throw new IllegalArgumentException("finding '%s' has %s places, %s arguments"
+                    .formatted(kind.code(), places, arguments.size()));
         }
     }
 
@@ -80,7 +79,8 @@ public record Finding(Kind kind, List<String> arguments) {
 
         public Finding with(Object... arguments) {
             return new Finding(
-                    this, java.util.Arrays.stream(arguments).map(String::valueOf).toList());
+                    this,
+                    java.util.Arrays.stream(arguments).map(String::valueOf).toList());
         }
     }
 }
