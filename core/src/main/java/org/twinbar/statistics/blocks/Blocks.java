@@ -14,6 +14,12 @@ import org.twinbar.statistics.TwoGroups;
  * <p>A treatment that was only ever in one run, with its control only in another, cannot be told
  * from the runs: that is {@link BlockOutcome.Undetermined}, as is one that leaves nothing to
  * estimate scatter from. For a ratio give logarithms, and take the exponential of the ends.
+ *
+ * <p>With three or four blocks the term block×treated is hardly known, and Kenward and Roger's
+ * degrees of freedom pay for it even where it comes out as zero: a 95 % interval of three blocks
+ * with 3 + 3 specimens covers the truth in more than 99 % of studies (a test holds it to that).
+ * There the mean of the blocks' effects on its own scatter, exact for normal scatter, is narrower;
+ * this model is for unequal numbers, many blocks, and to see the variances.
  */
 public final class Blocks {
 
