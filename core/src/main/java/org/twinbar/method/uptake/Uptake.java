@@ -1,0 +1,137 @@
+package org.twinbar.method.uptake;
+
+import org.twinbar.finding.Figures;
+import org.twinbar.finding.Finding;
+import org.twinbar.method.Description;
+import org.twinbar.method.Input;
+import org.twinbar.method.Outcome;
+import org.twinbar.method.Readings;
+import org.twinbar.method.TestMethod;
+import org.twinbar.method.Yield;
+
+/** Weighed before and after immersion in water, in the manner of ISO 62. */
+public final class Uptake implements TestMethod {
+
+    static final Finding.Kind VOIDS = Finding.Kind.note(
+            "voids-included",
+            "Water that filled open voids counts as taken up; ISO 62 is not for bodies with voids,"
+                    + " so call it uptake with voids included.");
+    static final Finding.Kind LOST_MATTER = Finding.Kind.warning(
+            "lost-matter",
+            "Dried again it weighed %s g less than before: something dissolved, or it was not dry"
+                    + " at first. The uptake counts from the mass dried again.");
+    static final Finding.Kind LIGHTER = Finding.Kind.warning(
+            "lighter-after-water",
+            "It came out %s g lighter, more than weighing explains: it was not dry before, or lost"
+                    + " something in the water. Dry it again and weigh.");
+    static final Finding.Kind NOT_DRIED = Finding.Kind.warning(
+            "not-dried",
+            "It was not dried before, so what it had taken up from the air is missing from the"
+                    + " uptake.");
+    static final Finding.Kind DRYING_UNKNOWN = Finding.Kind.note(
+            "drying-not-noted",
+            "Whether it was dried to constant mass before was not noted; ISO 62 asks for it.");
+
+    private static final String UNDETECTED = "the gain is below what the two weighings can tell";
+
+    /** A gain below this many standard uncertainties is not told from none. */
+    private static final double DETECTION = 3;
+
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    @Override
+    public Description description() {
+        return UptakeForm.DESCRIPTION;
+    }
+
+    @Override
+    public Outcome calculate(Readings readings) {
+        Outcome.Builder out = Outcome.of(UptakeForm.DESCRIPTION);
+        if (!readings.has(UptakeForm.DRY) || !readings.has(UptakeForm.WET)) {
+            return out.restMissing("it was not weighed dry and wet").build();
+        }
+        double dry = readings.number(UptakeForm.DRY);
+        double gained = gained(readings, UptakeForm.WET);
+        double limit = readings.once(
+                "detection limit", Double.class, () -> DETECTION * ofDifference(readings));
+        boolean detected = readings.once("detected", Boolean.class, () -> gained >= limit);
+        out.put(UptakeForm.UPTAKE, uptake(gained, dry, detected, limit));
+        if (readings.has(UptakeForm.SATURATED)) {
+            double saturated = gained(readings, UptakeForm.SATURATED);
+            out.value(UptakeForm.SATURATION, 100 * saturated / dry);
+            out.put(
+                    UptakeForm.DIFFUSION,
+                    detected
+                            ? diffusion(readings, gained / saturated)
+                            : new Yield.Missing(UNDETECTED));
+        } else {
+            out.restMissing("it was not weighed when it gained no more");
+        }
+        if (readings.atRest()) {
+            find(readings, gained, limit, out);
+        }
+        return out.build();
+    }
+
+    /**
+     * Gives the uptake.
+     *
+     * <pre>c = (m_wet − m₀)/m_dry · 100 %</pre>
+     *
+     * <p>m₀ is the mass dried again where there is one, so that what dissolved is not taken off,
+     * else m_dry. Source: ISO 62:2008, clause 7; the use of m₀ from memory.
+     */
+    private static Yield uptake(double gained, double dry, boolean detected, double limit) {
+        return detected
+                ? Yield.of(100 * gained / dry)
+                : new Yield.Below(100 * limit / dry, UNDETECTED);
+    }
+
+    private static double gained(Readings readings, Input wet) {
+        return readings.number(wet) - readings.number(start(readings));
+    }
+
+    private static Input start(Readings readings) {
+        return readings.has(UptakeForm.REDRIED) ? UptakeForm.REDRIED : UptakeForm.DRY;
+    }
+
+    /** Returns D (mm²/s) = x·d²/t, x from the share of saturation that was reached. */
+    private static Yield diffusion(Readings readings, double share) {
+        if (!readings.has(UptakeForm.IMMERSED) || !readings.has(UptakeForm.THICKNESS)) {
+            return new Yield.Missing("time in the water and thickness were not noted");
+        }
+        boolean possible = share > 0 && share < 1;
+        if (readings.atRest() && !possible) {
+            return new Yield.Missing("the gain is not between nothing and the saturated one");
+        }
+        double thickness = readings.number(UptakeForm.THICKNESS);
+        double seconds = SECONDS_PER_HOUR * readings.number(UptakeForm.IMMERSED);
+        return Yield.of(Fick.at(share) * thickness * thickness / seconds);
+    }
+
+    private static double ofDifference(Readings readings) {
+        double wet = readings.readingUncertainty(UptakeForm.WET);
+        double start = readings.readingUncertainty(start(readings));
+        return Math.sqrt(wet * wet + start * start);
+    }
+
+    private static void find(Readings readings, double gained, double limit, Outcome.Builder out) {
+        out.found(VOIDS.with());
+        if (-gained > limit) {
+            out.found(LIGHTER.with(Figures.two(-gained)));
+        }
+        if (!readings.has(UptakeForm.DRIED)) {
+            out.found(DRYING_UNKNOWN.with());
+        } else if (readings.word(UptakeForm.DRIED).equals(UptakeForm.NO)) {
+            out.found(NOT_DRIED.with());
+        }
+        if (readings.has(UptakeForm.REDRIED)) {
+            double lost = readings.number(UptakeForm.DRY) - readings.number(UptakeForm.REDRIED);
+            double before = readings.readingUncertainty(UptakeForm.DRY);
+            double after = readings.readingUncertainty(UptakeForm.REDRIED);
+            if (lost > DETECTION * Math.sqrt(before * before + after * after)) {
+                out.found(LOST_MATTER.with(Figures.two(lost)));
+            }
+        }
+    }
+}
