@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.twinbar.cli.Door;
 import org.twinbar.cli.Program;
 import org.twinbar.method.Methods;
+import org.twinbar.study.OwnMethods;
 import org.twinbar.study.Workspace;
 import org.twinbar.web.WebServer;
 
@@ -14,7 +15,7 @@ record Serving(Supplier<Methods> methods, Clock clock) implements Door {
 
     @Override
     public Open open(Path folder, int port) {
-        Methods all = methods.get();
+        Methods all = OwnMethods.among(methods.get(), OwnMethods.in(folder.resolve("methods")));
         Workspace workspace = Workspace.open(folder, all, clock, Program.NAME);
         try {
             return new Pages(WebServer.start(workspace, all, port), workspace);

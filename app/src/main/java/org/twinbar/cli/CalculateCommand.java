@@ -1,6 +1,8 @@
 package org.twinbar.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -17,6 +19,7 @@ import org.twinbar.study.Calculated;
 import org.twinbar.study.Calculation;
 import org.twinbar.study.Handed;
 import org.twinbar.study.KeptFile;
+import org.twinbar.study.OwnMethods;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,6 +68,12 @@ final class CalculateCommand implements Callable<Integer> {
     @Mixin
     ReadingOptions reading = new ReadingOptions();
 
+    @Option(
+            names = "--own",
+            paramLabel = "FILE",
+            description = "A method of your own, written down in TOML (docs/own-method.md).")
+    List<Path> own = new ArrayList<>();
+
     @Option(names = "--methods", description = "Lists the methods.")
     boolean list;
 
@@ -85,7 +94,8 @@ final class CalculateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Methods methods = context.methods().get();
+        Methods methods = OwnMethods.among(
+                context.methods().get(), own.stream().map(OwnMethods::read).toList());
         if (list) {
             context.terminal().out().print(listed(methods));
         } else if (help) {
@@ -132,19 +142,20 @@ final class CalculateCommand implements Callable<Integer> {
             throw new UsageException("--json and --csv can't both be written");
         }
         Description description = description(methods, method);
-        if (specimens == null) {
+        String file = specimens;
+        if (file == null) {
             throw new UsageException(
                     "calculate %s needs --specimens FILE, a table with a row for each specimen"
                             .formatted(method));
         }
         Set<String> channels =
                 description.channels().stream().map(Named::name).collect(Collectors.toSet());
-        Source source = context.source(specimens);
+        Source source = context.source(file);
         Table table = Table.read(source, reading.readAs(name -> !channels.contains(name)));
         if (reading.explain) {
             context.terminal().say(table.explanation());
         }
-        Path folder = Optional.ofNullable(curves).orElseGet(() -> Context.folderOf(specimens));
+        Path folder = Optional.ofNullable(curves).orElseGet(() -> Context.folderOf(file));
         ReadAs curveAs = reading.curvesReadAs(channels);
         try (Bar bar = new Bar(context.terminal(), "specimens")) {
             Calculated calculated = Calculation.of(methods, test.sheet(method))

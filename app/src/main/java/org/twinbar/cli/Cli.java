@@ -70,7 +70,7 @@ public final class Cli {
 
     private int misused(CommandLine.ParameterException failure) {
         String command = failure.getCommandLine().getCommandSpec().qualifiedName();
-        String message = failure.getMessage().replaceAll("\\s*\\R\\s*", " ");
+        String message = String.valueOf(failure.getMessage()).replaceAll("\\s*\\R\\s*", " ");
         terminal.say("twinbar: %s (see '%s --help')".formatted(message, command));
         return WRONG_INPUT;
     }
