@@ -6,7 +6,6 @@ import java.util.function.Supplier;
 import org.twinbar.cli.Door;
 import org.twinbar.cli.Program;
 import org.twinbar.method.Methods;
-import org.twinbar.study.OwnMethods;
 import org.twinbar.study.Workspace;
 import org.twinbar.web.WebServer;
 
@@ -15,10 +14,9 @@ record Serving(Supplier<Methods> methods, Clock clock) implements Door {
 
     @Override
     public Open open(Path folder, int port) {
-        Methods all = OwnMethods.among(methods.get(), OwnMethods.in(folder.resolve("methods")));
-        Workspace workspace = Workspace.open(folder, all, clock, Program.NAME);
+        Workspace workspace = Workspace.open(folder, methods.get(), clock, Program.NAME);
         try {
-            return new Pages(WebServer.start(workspace, all, port), workspace);
+            return new Pages(WebServer.start(workspace, workspace.methods(), port), workspace);
         } catch (RuntimeException e) {
             workspace.close();
             throw e;

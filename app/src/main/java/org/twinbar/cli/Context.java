@@ -12,7 +12,6 @@ import java.util.function.Supplier;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Source;
 import org.twinbar.method.Methods;
-import org.twinbar.study.OwnMethods;
 import org.twinbar.study.Workspace;
 
 /** What every command may need. */
@@ -33,13 +32,8 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
         return parent == null ? Path.of("") : parent;
     }
 
-    /** Opens a workspace; methods of one's own lie in its folder {@code methods}. */
     Workspace open(Path folder) {
-        return Workspace.open(folder, methodsOf(folder), clock, Program.NAME);
-    }
-
-    private Methods methodsOf(Path folder) {
-        return OwnMethods.among(methods.get(), OwnMethods.in(folder.resolve("methods")));
+        return Workspace.open(folder, methods.get(), clock, Program.NAME);
     }
 
     /** Opens a workspace that is there already. */

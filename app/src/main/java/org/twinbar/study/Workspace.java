@@ -41,18 +41,26 @@ public final class Workspace implements AutoCloseable {
     }
 
     /**
-     * Opens a workspace, and makes it where there is none.
+     * Opens a workspace, and makes it where there is none. Methods of one's own lie in its folder
+     * {@code methods}.
      *
+     * @param methods those that come with Twinbar
      * @param clock tells when something was entered, and in which zone
      * @param program name and version, for reports
-     * @throws InputException where the folder can't be used
+     * @throws InputException where the folder can't be used, or a method in it is not sound
      */
     public static Workspace open(Path folder, Methods methods, Clock clock, String program) {
+        Methods all = OwnMethods.among(methods, OwnMethods.in(folder.resolve("methods")));
         try {
-            return new Workspace(Store.open(folder), methods, clock, program);
+            return new Workspace(Store.open(folder), all, clock, program);
         } catch (StoreException e) {
             throw new InputException(e.getMessage());
         }
+    }
+
+    /** Returns the methods that its studies may use, a person's own among them. */
+    public Methods methods() {
+        return methods;
     }
 
     /** Returns the studies in the order in which they were made. */
