@@ -168,11 +168,15 @@ record Parting(Delimiter delimiter, List<Row> rows, int width, int first) {
         }
         for (int i = first; i < rows.size(); i++) {
             Row row = rows.get(i);
-            if (fits(row) && row.filledWidth() >= Math.min(width, 2)) {
+            if (fits(row) && 2 * filled(row) >= width) {
                 return hasNumbers(row) && !hasWords(row) ? Optional.empty() : Optional.of(i);
             }
         }
         return Optional.empty();
+    }
+
+    private static long filled(Row row) {
+        return row.cells().stream().filter(cell -> !cell.isEmpty()).count();
     }
 
     private boolean isHeader(Row row) {

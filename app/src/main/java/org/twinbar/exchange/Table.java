@@ -3,11 +3,13 @@ package org.twinbar.exchange;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.twinbar.quantity.Unit;
 
 /**
  * A table that is held in memory: of specimens, of results.
@@ -131,7 +133,38 @@ public record Table(String name, List<Column> columns, List<Row> rows, Dialect d
         }
         List<Column> named =
                 layout.columns().stream().filter(it -> !it.header().isEmpty()).toList();
+        refuseRepeated(file.line(layout.dialect().headerLine()), named);
+        List<Column> shares = named.stream()
+                .filter(column -> column.unit().equals(Optional.of(Unit.PERCENT)))
+                .toList();
+        if (!shares.isEmpty()) {
+            rows.replaceAll(row -> withoutPercentSigns(row, shares));
+        }
         return new Table(file.file(), named, rows, layout.dialect());
+    }
+
+    private static void refuseRepeated(Place header, List<Column> columns) {
+        Map<String, Column> seen = new HashMap<>();
+        for (Column column : columns) {
+            Column before = seen.put(Column.key(column.header()), column);
+            if (before != null) {
+                throw header.column(column.header())
+                        .refuse("stands there twice, as column %s and column %s; keep one"
+                                .formatted(before.index() + 1, column.index() + 1));
+            }
+        }
+    }
+
+    /** Below a header with the unit %, a cell may say so once more. */
+    private static Row withoutPercentSigns(Row row, List<Column> shares) {
+        List<String> cells = new ArrayList<>(row.cells());
+        for (Column column : shares) {
+            String cell = row.cell(column.index());
+            if (cell.endsWith("%")) {
+                cells.set(column.index(), cell.substring(0, cell.length() - 1).strip());
+            }
+        }
+        return new Row(row.line(), cells);
     }
 
     /** Returns the column of this header, with or without its unit. */
@@ -141,15 +174,22 @@ public record Table(String name, List<Column> columns, List<Row> rows, Dialect d
 
     /** Returns how the file was read, in a sentence. */
     public String explanation() {
-        return "%s: read as %s, %s; header in line %s%s; %s rows"
+        return "%s: read as %s, %s; header in line %s%s; %s"
                 .formatted(
                         name,
-                        columns.stream().map(Column::describe).collect(Collectors.joining(", ")),
+                        enumerated(columns.stream().map(Column::describe).toList()),
                         dialect.explanation(),
                         dialect.headerLine(),
                         dialect.unitLine().isPresent()
                                 ? ", units in line " + dialect.unitLine().getAsInt()
                                 : "",
-                        rows.size());
+                        rows.size() == 1 ? "1 row" : rows.size() + " rows");
+    }
+
+    private static String enumerated(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 }

@@ -174,11 +174,95 @@ class TableTest {
     }
 
     @Test
+    void readsSheetAsItIsShown() throws IOException {
+        Table table = sheet(sheet -> {
+            sheet.value(0, 0, "Pulled in May");
+            List<String> headers = List.of(
+                    "specimen", "humidity_percent", "made", "started", "lasted", "width_mm");
+            for (int i = 0; i < headers.size(); i++) {
+                sheet.value(2, i, headers.get(i));
+            }
+            sheet.value(3, 0, "A1");
+            sheet.value(3, 1, 0.07);
+            sheet.style(3, 1).format("0.0%").set();
+            sheet.value(3, 2, java.time.LocalDate.of(2026, 5, 1));
+            sheet.style(3, 2).format("dd.mm.yyyy").set();
+            sheet.value(3, 3, 0.4375);
+            sheet.style(3, 3).format("hh:mm").set();
+            sheet.value(3, 4, 1.25);
+            sheet.style(3, 4).format("[h]:mm").set();
+            sheet.value(3, 5, 10.25);
+            sheet.style(3, 5).format("0.00 \"mm, dry\"").set();
+            sheet.value(4, 0, "A2");
+        });
+        assertThat(table.dialect().headerLine()).isEqualTo(3);
+        assertThat(table.rows()).hasSize(2);
+        assertThat(table.rows().get(0).cells())
+                .containsExactly("A1", "7", "2026-05-01", "10:30:00", "30:00:00", "10.25");
+    }
+
+    @Test
+    void refusesOldSpreadsheet() {
+        byte[] bytes = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1};
+        assertThatThrownBy(() -> Table.read(Source.of("bars.xls", bytes), ReadAs.found()))
+                .hasMessage(
+                        "bars.xls: is a spreadsheet of the older kind (XLS); save it as XLSX or CSV");
+    }
+
+    @Test
+    void refusesArchiveThatIsNoSpreadsheet() {
+        byte[] bytes = {'P', 'K', 3, 4, 20, 0, 0, 0, 8, 0};
+        assertThatThrownBy(() -> Table.read(Source.of("bars.zip", bytes), ReadAs.found()))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("bars.zip: is damaged, or no spreadsheet (XLSX)");
+    }
+
+    @Test
+    void refusesColumnThatStandsThereTwice() {
+        assertThatThrownBy(() -> read("specimen,width_mm,Width mm\nA1,10,11\n"))
+                .isInstanceOf(InputException.class)
+                .hasMessage(
+                        "t.csv, line 1, column Width mm: stands there twice, as column 2 and column 3;"
+                                + " keep one");
+    }
+
+    @Test
+    void refusesFileBeyondTheLimitOfTables() {
+        Source huge = Source.of("huge.csv", () -> new java.io.InputStream() {
+            private long left = 2L << 30;
+
+            @Override
+            public int read() {
+                return left-- > 0 ? '1' : -1;
+            }
+
+            @Override
+            public int read(byte[] into, int offset, int length) {
+                int given = (int) Math.min(length, left);
+                java.util.Arrays.fill(into, offset, offset + given, (byte) '1');
+                left -= given;
+                return length > 0 && given == 0 ? -1 : given;
+            }
+        });
+        assertThatThrownBy(() -> Table.read(huge, ReadAs.found()))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("huge.csv: is larger than 64 MiB");
+    }
+
+    private static Table sheet(java.util.function.Consumer<Worksheet> filled) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(bytes, "Test", "1.0")) {
+            filled.accept(workbook.newWorksheet("May"));
+        }
+        return Table.read(Source.of("bars.xlsx", bytes.toByteArray()), ReadAs.found());
+    }
+
+    @Test
     void tellsHowItWasRead() {
         assertThat(read("specimen;width_mm\nA1;10,25\n").explanation())
                 .isEqualTo(
-                        "t.csv: read as specimen, width in mm, semicolon between columns, comma in"
-                                + " decimals, UTF-8; header in line 1; 1 rows");
+                        "t.csv: read as specimen and width in mm, semicolon between columns, comma in"
+                                + " decimals, UTF-8; header in line 1; 1 row");
     }
 
     private static Table read(String text) {
