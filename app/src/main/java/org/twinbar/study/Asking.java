@@ -147,9 +147,9 @@ final class Asking {
         try {
             return reader.apply(text);
         } catch (QuantityException e) {
-            String message = e.getMessage();
-            throw new QuestionException(
-                    Character.toUpperCase(message.charAt(0)) + message.substring(1) + ".");
+            // A unit that stands first keeps its small letter, so the value leads in.
+            String lead = e.getMessage().startsWith("'") ? "" : "'%s': ".formatted(text);
+            throw new QuestionException(lead + e.getMessage() + ".");
         }
     }
 

@@ -33,7 +33,7 @@ public interface Handed {
         return (name, from) -> {
             Path file = inside(folder, name, from);
             if (!Files.isRegularFile(file)) {
-                throw from.refuse("the file '%s' is not in %s".formatted(name, folder));
+                throw from.refuse("the file '%s' is not in %s".formatted(name, words(folder)));
             }
             return Upload.of(name, file);
         };
@@ -61,15 +61,21 @@ public interface Handed {
 
     private static Path inside(Path folder, String name, Place from) {
         try {
-            Path file = folder.resolve(name).normalize();
-            boolean within = file.startsWith(folder.normalize())
-                    && (!Files.exists(file) || file.toRealPath().startsWith(folder.toRealPath()));
+            // An empty path, the current folder, is no beginning of any other.
+            Path whole = folder.toAbsolutePath().normalize();
+            Path file = whole.resolve(name).normalize();
+            boolean within = file.startsWith(whole)
+                    && (!Files.exists(file) || file.toRealPath().startsWith(whole.toRealPath()));
             if (within) {
                 return file;
             }
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw from.refuse("'%s' is not the name of a file".formatted(name));
         }
-        throw from.refuse("'%s' leads out of the folder %s".formatted(name, folder));
+        throw from.refuse("'%s' leads out of %s".formatted(name, words(folder)));
+    }
+
+    private static String words(Path folder) {
+        return folder.toString().isEmpty() ? "the current folder" : "the folder " + folder;
     }
 }

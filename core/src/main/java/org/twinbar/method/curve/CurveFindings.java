@@ -34,14 +34,14 @@ public final class CurveFindings {
                     + " from noise is too high; shield the cable or average in the logger.");
     static final Finding.Kind GAP = Finding.Kind.warning(
             "gap-in-record",
-            "The record has a gap of %s before the peak, where its rows are %s apart"
+            "The record has a gap of %s before or next to its peak, where its rows are %s apart"
                     + " otherwise; what happened there is not known.");
     static final Finding.Kind TIME_FALLS = Finding.Kind.warning(
             "time-falls",
             "Time runs backwards %s in the record; two runs may have been joined, or"
                     + " the clock was set.");
     static final Finding.Kind NOT_A_NUMBER = Finding.Kind.warning(
-            "rows-without-number", "%s rows of the record hold no number and were passed over.");
+            "rows-without-number", "%s of the record without a number %s passed over.");
     static final Finding.Kind UPSIDE_DOWN = Finding.Kind.serious(
             "force-negative",
             "The force runs to %s, further below zero than above: the sign of the load cell is"
@@ -84,7 +84,7 @@ public final class CurveFindings {
         return List.copyOf(findings.found);
     }
 
-    /** Returns what is to be said of the clock of a record, in s, up to its peak. */
+    /** Returns what is to be said of the clock of a record, in s, up to the row behind its peak. */
     public static List<Finding> ofTime(Trace time, int peak) {
         List<Finding> found = new ArrayList<>();
         int backwards = 0;
@@ -92,7 +92,7 @@ public final class CurveFindings {
         for (int row = 1; row < time.size(); row++) {
             double step = time.get(row) - time.get(row - 1);
             backwards += step < 0 ? 1 : 0;
-            if (row <= peak) {
+            if (row <= peak + 1) {
                 longest = Math.max(longest, step);
             }
         }
@@ -151,7 +151,10 @@ public final class CurveFindings {
             lost += Double.isFinite(force.get(row)) ? 0 : 1;
         }
         if (lost > 0) {
-            found.add(NOT_A_NUMBER.with(lost));
+            found.add(
+                    lost == 1
+                            ? NOT_A_NUMBER.with("1 row", "was")
+                            : NOT_A_NUMBER.with(lost + " rows", "were"));
         }
     }
 

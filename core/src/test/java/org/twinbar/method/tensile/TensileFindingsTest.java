@@ -115,7 +115,7 @@ class TensileFindingsTest {
         Result holed = Pulled.pull(CLEAN.readings().channel(PullForm.TIME, gap));
         assertThat(text(holed, "gap-in-record"))
                 .isEqualTo(
-                        "The record has a gap of 7.20 s before the peak,"
+                        "The record has a gap of 7.20 s before or next to its peak,"
                                 + " where its rows are 0.200 s apart otherwise; what happened there is not known.");
         double[] falling = times(600, 0.2);
         falling[300] = 1;
@@ -134,7 +134,7 @@ class TensileFindingsTest {
                 .channel(PullForm.FORCE, rows)
                 .channel(PullForm.DISPLACEMENT, CLEAN.travel()));
         assertThat(text(result, "rows-without-number"))
-                .startsWith("2 rows of the record hold no number");
+                .startsWith("2 rows of the record without a number were passed over");
         assertThat(Pulled.value(result, PullForm.STRENGTH))
                 .isEqualTo(CLEAN.trueForceAtBreak() / SimulatedPull.AREA);
         assertThat(Pulled.value(result, PullForm.MODULUS)).isGreaterThan(2000);
