@@ -1,14 +1,18 @@
 package org.twinbar.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.twinbar.exchange.Column;
 import org.twinbar.exchange.Table;
+import org.twinbar.method.Ask;
+import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Methods;
+import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
 
@@ -49,16 +53,16 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
 
     static Choices of(Table table, Methods methods) {
         List<Several> subjects = new ArrayList<>();
-        for (TestMethod method : methods.all()) {
-            Description description = method.description();
-            if (fits(table, description)) {
-                subjects.add(new Several(
+        methods.all().stream()
+                .map(TestMethod::description)
+                .filter(description -> fits(table, description))
+                // What needs nothing more stands first.
+                .sorted(Comparator.comparing(description -> !suffices(table, description)))
+                .forEach(description -> subjects.add(new Several(
                         description.title() + ", calculated from the readings",
                         description.properties().stream()
                                 .map(it -> choice(description, it))
-                                .toList()));
-            }
-        }
+                                .toList())));
         List<Choice> columns = new ArrayList<>();
         List<Several> controls = new ArrayList<>();
         List<String> parts = new ArrayList<>();
@@ -83,13 +87,25 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
         return new Choices(subjects, controls, parts);
     }
 
+    /** Whether the table holds anything that the method asks for. */
     private static boolean fits(Table table, Description description) {
-        boolean asked = description.asked().stream()
-                .anyMatch(named -> table.column(named.name()).isPresent()
-                        || table.columns().stream().anyMatch(it -> it.name().equals(named.name())));
-        boolean curves =
-                !description.channels().isEmpty() && table.column("curve_file").isPresent();
-        return table.column("specimen").isPresent() && (asked || curves);
+        return table.column("specimen").isPresent()
+                && description.asked().stream().anyMatch(named -> holds(table, named));
+    }
+
+    /** Whether the table holds all that the method can't do without. */
+    private static boolean suffices(Table table, Description description) {
+        return description.asks().stream()
+                .filter(ask -> ask.need() == Ask.Need.REQUIRED)
+                .allMatch(ask -> ask.ways().stream()
+                        .anyMatch(way -> way.stream().allMatch(named -> holds(table, named))));
+    }
+
+    private static boolean holds(Table table, Named named) {
+        return named instanceof Channel
+                ? table.column("curve_file").isPresent()
+                : table.column(named.name()).isPresent()
+                        || table.columns().stream().anyMatch(it -> it.name().equals(named.name()));
     }
 
     private static Choice choice(Description description, Property property) {

@@ -25,6 +25,7 @@ final class Pages {
                 .replace('\u2009', '\u202f')
                 .replace("± ", "±\u00a0")
                 .replace(" ±", "\u00a0±"));
+        request.contentType("text/html; charset=utf-8");
     }
 
     /** Answers with one sentence that says why there is no page. */

@@ -35,8 +35,8 @@ record Received(Path folder, Upload table, List<Upload> curves) {
 
     /** @throws Refusal where no table came, or too many files did */
     static Received from(Context request) {
-        List<UploadedFile> tables = named(request.uploadedFiles("table"));
-        List<UploadedFile> curves = named(request.uploadedFiles("curves"));
+        List<UploadedFile> tables = named(request, "table");
+        List<UploadedFile> curves = named(request, "curves");
         if (tables.size() != 1) {
             throw Refusal.badRequest(
                     "Choose one table: a CSV or XLSX file with a row for each specimen.");
@@ -60,8 +60,21 @@ record Received(Path folder, Upload table, List<Upload> curves) {
     }
 
     /** A browser sends a field without a file as a file without a name. */
-    private static List<UploadedFile> named(List<UploadedFile> files) {
-        return files.stream().filter(file -> !file.filename().isBlank()).toList();
+    private static List<UploadedFile> named(Context request, String field) {
+        return files(request, field).stream()
+                .filter(file -> !file.filename().isBlank())
+                .toList();
+    }
+
+    private static List<UploadedFile> files(Context request, String field) {
+        try {
+            return request.uploadedFiles(field);
+        } catch (Exception e) {
+            // The server throws what it likes for a form that is too large or broken off.
+            throw Refusal.badRequest(
+                    "The files could not be taken: a file may have %s MB, all together %s MB."
+                            .formatted(LARGEST_FILE_MB, LARGEST_SUM_MB));
+        }
     }
 
     private static Path newFolder() {

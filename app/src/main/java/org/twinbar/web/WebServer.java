@@ -7,6 +7,7 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
+import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.twinbar.decision.QuestionException;
@@ -54,6 +55,15 @@ public final class WebServer implements AutoCloseable {
     /** Returns where the first page is. */
     public URI address() {
         return URI.create("http://%s:%s/".formatted(LOOPBACK, javalin.port()));
+    }
+
+    /** Returns every route as {@code GET /studies/{study}}, so that a test can walk them. */
+    List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .toList();
     }
 
     @Override

@@ -32,9 +32,10 @@ final class Words {
     }
 
     static String sentence(String message) {
-        String begun = message.isEmpty()
-                ? message
-                : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        // A message may begin with the name of a file, which stays as it is.
+        String begun = message.matches("\\p{Ll}+[ ,:].*")
+                ? message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1)
+                : message;
         return begun.endsWith(".") || begun.endsWith("?") ? begun : begun + ".";
     }
 

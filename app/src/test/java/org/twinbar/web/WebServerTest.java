@@ -1,73 +1,96 @@
 package org.twinbar.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneId;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
-import org.twinbar.study.Demo;
-import org.twinbar.study.Workspace;
 
 class WebServerTest {
-
-    private static final Clock NOON =
-            Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneId.of("Europe/Rome"));
 
     @TempDir
     static Path folder;
 
-    private static final HttpClient CLIENT = HttpClient.newHttpClient();
-    private static Workspace workspace;
-    private static WebServer server;
-    private static String study;
+    private static Served served;
 
     @BeforeAll
     static void serve() {
-        workspace = Workspace.open(folder, Methods.builtIn(), NOON, "Twinbar test");
-        study = Links.study(Demo.into(workspace));
-        server = WebServer.start(workspace, Methods.builtIn(), 0);
+        served = Served.in(folder);
     }
 
     @AfterAll
     static void close() {
-        server.close();
-        workspace.close();
+        served.close();
     }
 
     @Test
-    void showsTheDoorsAndTheStudies() throws Exception {
-        HttpResponse<String> home = get("/");
-        assertThat(home.statusCode()).isEqualTo(200);
-        assertThat(home.body()).contains("Show me", "href=\"" + study + "\"", "invented data");
+    void showsTheDoorsAndTheStudies() {
+        assertThat(served.get("/").body())
+                .contains("I have readings", "I have a claim", "Show me")
+                .contains("href=\"" + served.study() + "\"", "invented data");
+        assertThat(served.get(served.study() + "/state").body())
+                .startsWith("88 specimens, 6 questions: ");
     }
 
     @Test
-    void showsAStudyFromItsClaimsToItsVerdicts() throws Exception {
-        assertThat(get(study).body()).contains("Makes prints at least 10 % stronger", "supported");
+    void showsAStudyFromItsClaimsToItsVerdicts() {
+        assertThat(served.get(served.study()).body())
+                .contains("Makes prints at least 10 % stronger", "supported", "invented data")
+                .contains("What was left out", "1 specimen");
     }
 
     @Test
-    void servesTheReportUnderAPolicyThatAllowsItsOwnStyleAlone() throws Exception {
-        HttpResponse<String> report = get(study + "/report");
+    void showsASpecimenWithItsFilesAndItsNeighbours() {
+        String page = served.get(served.study() + "/specimens/FC1?test=tensile").body();
+        assertThat(page)
+                .contains("What was read on FC1?", "print run R1", "thickness_before_1_mm")
+                .contains("curves/FC1.csv", "SHA-256")
+                .contains("FP1 before it", "FP2 after it")
+                .contains("class=\"figure\"");
+        assertThat(served.get(served.study() + "/specimens/FC4").body())
+                .contains("Left out by the club");
+    }
+
+    @Test
+    void givesACurveFromLeftToRightWithItsMarks() throws IOException {
+        JsonNode curve = new JsonMapper()
+                .readTree(
+                        served.get(served.study() + "/curves/FP1?test=tensile").body());
+        assertThat(curve.get("control").asBoolean()).isTrue();
+        assertThat(curve.get("up").get("unit").asText()).isEqualTo("N");
+        JsonNode x = curve.get("x");
+        assertThat(x.size()).isEqualTo(curve.get("y").size()).isGreaterThan(100);
+        for (int i = 1; i < x.size(); i++) {
+            assertThat(x.get(i).asDouble()).isGreaterThanOrEqualTo(x.get(i - 1).asDouble());
+        }
+        assertThat(curve.get("marks")).isNotEmpty();
+        assertThat(curve.get("marks").get(0).get("number").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void servesTheReportUnderAPolicyThatAllowsItsOwnStyleAlone() {
+        HttpResponse<String> report = served.get(served.study() + "/report");
         assertThat(report.headers().firstValue("Content-Security-Policy").orElseThrow())
                 .contains("style-src 'sha256-")
                 .doesNotContain("unsafe");
         assertThat(report.body()).doesNotContain(" style=\"");
+        assertThat(served.get(served.study() + "/report.pdf").body()).startsWith("%PDF-");
     }
 
-    private static HttpResponse<String> get(String path) throws Exception {
-        URI uri = server.address().resolve(path);
-        return CLIENT.send(
-                HttpRequest.newBuilder(uri).build(), HttpResponse.BodyHandlers.ofString());
+    @Test
+    void saysThatAPortIsTaken() {
+        int taken = served.server().address().getPort();
+        assertThatThrownBy(() -> WebServer.start(served.workspace(), Methods.builtIn(), taken))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("port " + taken + " is taken");
     }
 }
