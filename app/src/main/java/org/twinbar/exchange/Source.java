@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** A file, or what came through a pipe or a form: a name and bytes that can be read twice. */
@@ -12,6 +13,9 @@ public final class Source {
 
     /** Bytes of a table that is held in memory; curves are streamed and know no such limit. */
     static final int LARGEST_TABLE = 64 << 20;
+
+    /** Bytes that are read at once rather than streamed. */
+    private static final int MOST_AT_HAND = 4 << 20;
 
     private final String name;
     private final Opener opener;
@@ -30,7 +34,15 @@ public final class Source {
      * @throws InputException where there is none, or it is a folder
      */
     public static Source of(Path file) {
-        String name = file.toString();
+        return of(file.toString(), file);
+    }
+
+    /**
+     * A file that goes by another name than its path.
+     *
+     * @throws InputException where there is none, or it is a folder
+     */
+    public static Source of(String name, Path file) {
         if (Files.isDirectory(file)) {
             throw Place.of(name).refuse("is a folder, not a file");
         }
@@ -68,7 +80,31 @@ public final class Source {
         return held;
     }
 
-    InputStream open() {
+    /**
+     * Returns the same with its bytes in memory where they are few, so that they are read once and
+     * may be looked at several times; a large file is left where it is.
+     *
+     * @throws InputException where it can't be read
+     */
+    public Source atHand() {
+        if (held.isPresent()) {
+            return this;
+        }
+        try (InputStream in = open()) {
+            byte[] room = new byte[Math.min(in.available(), MOST_AT_HAND) + 1];
+            int read = in.readNBytes(room, 0, room.length);
+            return read == room.length ? this : of(name, Arrays.copyOf(room, read));
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /**
+     * Returns a stream of the bytes, from their beginning.
+     *
+     * @throws InputException where it can't be read
+     */
+    public InputStream open() {
         try {
             return opener.open();
         } catch (IOException e) {
@@ -95,7 +131,8 @@ public final class Source {
         }
     }
 
-    InputException unreadable(IOException cause) {
+    /** Returns the exception that says so. */
+    public InputException unreadable(IOException cause) {
         InputException refusal =
                 Place.of(name).refuse("can't be read: " + cause.getClass().getSimpleName());
         refusal.initCause(cause);

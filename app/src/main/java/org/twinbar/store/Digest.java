@@ -17,7 +17,8 @@ public record Digest(String hex) {
         return of(sha256().digest(bytes), HexFormat.of());
     }
 
-    static Digest of(MessageDigest ended) {
+    /** Ends a digest of bytes that were seen one after another. */
+    public static Digest of(MessageDigest ended) {
         return of(ended.digest(), HexFormat.of());
     }
 
@@ -25,7 +26,8 @@ public record Digest(String hex) {
         return new Digest(format.formatHex(digest));
     }
 
-    static MessageDigest sha256() {
+    /** Begins a digest. */
+    public static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {

@@ -10,7 +10,6 @@ import org.twinbar.exchange.ReadAs;
 import org.twinbar.exchange.Source;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Channel;
-import org.twinbar.store.Digest;
 
 /** Reads a curve from what was handed in. */
 final class CurveFile {
@@ -21,9 +20,9 @@ final class CurveFile {
     private CurveFile() {}
 
     static Recordings.Recording read(Upload upload, ReadAs as, List<Channel> wanted) {
-        byte[] bytes = upload.bytes();
+        Source source = upload.source().atHand();
         Curves.Read read = Curves.read(
-                Source.of(upload.name(), bytes),
+                source,
                 as,
                 wanted.stream()
                         .map(it -> new Curves.Wanted(it.name(), it.unit()))
@@ -43,9 +42,6 @@ final class CurveFile {
                     problem.first().line().orElse(0),
                     problem.sentence()));
         }
-        return new Recordings.Recording(
-                channels,
-                new KeptFile(upload.name(), Digest.of(bytes).hex(), bytes.length),
-                findings);
+        return new Recordings.Recording(channels, KeptFile.of(source), findings);
     }
 }

@@ -1,5 +1,10 @@
 package org.twinbar.study;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
 import org.twinbar.exchange.Source;
 import org.twinbar.store.Digest;
 
@@ -19,9 +24,18 @@ public record KeptFile(String name, String sha256, long bytes) {
         }
     }
 
-    /** Returns what a file is known by. */
+    /**
+     * Returns what a file is known by; it is streamed.
+     *
+     * @throws org.twinbar.exchange.InputException where it can't be read
+     */
     public static KeptFile of(Source source) {
-        byte[] bytes = source.bytes();
-        return new KeptFile(source.name(), Digest.of(bytes).hex(), bytes.length);
+        MessageDigest digest = Digest.sha256();
+        try (InputStream in = new DigestInputStream(source.open(), digest)) {
+            long bytes = in.transferTo(OutputStream.nullOutputStream());
+            return new KeptFile(source.name(), Digest.of(digest).hex(), bytes);
+        } catch (IOException e) {
+            throw source.unreadable(e);
+        }
     }
 }

@@ -1,7 +1,6 @@
 package org.twinbar.study;
 
 import org.twinbar.exchange.ReadAs;
-import org.twinbar.exchange.Source;
 import org.twinbar.exchange.Table;
 
 /** Reads a table of specimens from what was handed in. */
@@ -10,6 +9,6 @@ final class TableFile {
     private TableFile() {}
 
     static Table read(Upload upload) {
-        return Table.read(Source.of(upload.name(), upload.bytes()), ReadAs.found());
+        return Table.read(upload.source(), ReadAs.found());
     }
 }

@@ -1,50 +1,57 @@
 package org.twinbar.study;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.io.InputStream;
 import java.nio.file.Path;
 import org.twinbar.exchange.Place;
-import org.twinbar.store.Digest;
+import org.twinbar.exchange.Source;
 
 /** A file as somebody hands it in: a name, and bytes that can be read again and again. */
 public final class Upload {
 
-    private final String name;
-    private final Reader reader;
+    private static final int LARGEST_KEPT = 512 << 20;
 
-    private Upload(String name, Reader reader) {
-        this.name = name;
-        this.reader = reader;
+    private final Source source;
+
+    private Upload(Source source) {
+        this.source = source;
     }
 
     /** Bytes at hand; they are read and never changed. */
     public static Upload of(String name, byte[] bytes) {
-        return new Upload(name, () -> bytes);
+        return new Upload(Source.of(name, bytes));
     }
 
     /** A file on disk, which is read when it is needed. */
     public static Upload of(String name, Path file) {
-        return new Upload(name, () -> Files.readAllBytes(file));
+        return new Upload(Source.of(name, file));
     }
 
     public String name() {
-        return name;
+        return source.name();
     }
 
+    /** Returns where its bytes can be read; those of a large file are streamed. */
+    Source source() {
+        return source;
+    }
+
+    /** @throws org.twinbar.exchange.InputException where there are more than 512 MiB */
     byte[] bytes() {
-        try {
-            return reader.read();
+        try (InputStream in = source.open()) {
+            byte[] bytes = in.readNBytes(LARGEST_KEPT + 1);
+            if (bytes.length > LARGEST_KEPT) {
+                throw Place.of(name())
+                        .refuse("is larger than %s MiB, the limit of a file that a study keeps"
+                                .formatted(LARGEST_KEPT >> 20));
+            }
+            return bytes;
         } catch (IOException e) {
-            throw Place.of(name).refuse("can't be read: " + e.getClass().getSimpleName());
+            throw source.unreadable(e);
         }
     }
 
     KeptFile described() {
-        byte[] bytes = bytes();
-        return new KeptFile(name, Digest.of(bytes).hex(), bytes.length);
-    }
-
-    private interface Reader {
-        byte[] read() throws IOException;
+        return KeptFile.of(source);
     }
 }

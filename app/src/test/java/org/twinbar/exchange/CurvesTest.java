@@ -110,6 +110,79 @@ class CurvesTest {
         assertThat(handedOut[0]).isLessThan(8L << 20);
     }
 
+    /** Two gigabytes of rows that are wide: what is wanted of them is small. */
+    @Test
+    void streamsWideFileOfTwoGigabytes() {
+        long rows = (2L << 30) / WideRows.ROW.length;
+        Source source = Source.of("wide.csv", () -> new WideRows(rows));
+        Curves.Read read = Curves.read(source, ReadAs.found(), WANTED);
+        assertThat(read.rows()).isEqualTo((int) rows);
+        assertThat(read.values().get("force"))
+                .contains(12.5, org.assertj.core.data.Index.atIndex(0));
+        assertThat(read.problems()).isEmpty();
+    }
+
+    @Test
+    void refusesMoreRowsThanACurveMayHave() {
+        Source source = Source.of(
+                "long.csv",
+                () -> new java.io.SequenceInputStream(
+                        new java.io.ByteArrayInputStream("force_N\n".getBytes(UTF_8)),
+                        new Zeros(2L << 30)));
+        assertThatThrownBy(() -> Curves.read(source, ReadAs.found(), WANTED))
+                .isInstanceOf(InputException.class)
+                .hasMessage("long.csv: has more than 5 million rows, the limit of a curve");
+    }
+
+    /** Lines of a single zero. */
+    private static final class Zeros extends InputStream {
+        private long left;
+
+        Zeros(long bytes) {
+            left = bytes;
+        }
+
+        @Override
+        public int read() {
+            return left-- <= 0 ? -1 : (left & 1) == 1 ? '0' : '\n';
+        }
+    }
+
+    /** A header, and rows with a kilobyte of words behind their numbers. */
+    private static final class WideRows extends InputStream {
+        static final byte[] ROW = ("0.5,12.5," + "x".repeat(1014) + "\n").getBytes(UTF_8);
+        private static final byte[] HEADER = "time_s,force_N,remark\n".getBytes(UTF_8);
+        private byte[] line = HEADER;
+        private int at;
+        private long rows;
+
+        WideRows(long rows) {
+            this.rows = rows;
+        }
+
+        @Override
+        public int read() {
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : one[0];
+        }
+
+        @Override
+        public int read(byte[] into, int offset, int length) {
+            if (at == line.length) {
+                if (rows == 0) {
+                    return -1;
+                }
+                rows--;
+                line = ROW;
+                at = 0;
+            }
+            int given = Math.min(length, line.length - at);
+            System.arraycopy(line, at, into, offset, given);
+            at += given;
+            return given;
+        }
+    }
+
     @Test
     void readsLinesAcrossTheEndsOfItsBuffer() {
         StringBuilder text = new StringBuilder("time_s,force_N\r\n");
