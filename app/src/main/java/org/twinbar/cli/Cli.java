@@ -7,6 +7,7 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.planning.PlanException;
 import org.twinbar.quantity.QuantityException;
+import org.twinbar.specimen.ShapeException;
 import org.twinbar.treatment.TreatmentException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -59,6 +60,7 @@ public final class Cli {
                 || failure instanceof QuantityException
                 || failure instanceof TreatmentException
                 || failure instanceof PlanException
+                || failure instanceof ShapeException
                 || failure instanceof UsageException) {
             terminal.say("twinbar: " + failure.getMessage());
             return WRONG_INPUT;
@@ -101,6 +103,8 @@ public final class Cli {
                 CompareCommand.class,
                 SizeCommand.class,
                 MixCommand.class,
+                CoatCommand.class,
+                ShapeCommand.class,
                 StudyCommand.class,
                 ReportCommand.class,
                 ServeCommand.class,

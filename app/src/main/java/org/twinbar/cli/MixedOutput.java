@@ -109,7 +109,7 @@ final class MixedOutput {
         mixed.poured().ifPresent(it -> text.append(poured(it)));
         mixed.thinned().ifPresent(it -> text.append(thinned(it)));
         mixed.worked()
-                .ifPresent(it -> text.append("working life about %s min: %d %s of %s g\n"
+                .ifPresent(it -> text.append("working life about %s min: %s %s of %s g\n"
                         .formatted(
                                 three(it.minutes()),
                                 it.cups().size(),

@@ -183,11 +183,11 @@ final class SizeCommand implements Callable<Integer> {
     }
 
     private String text(Sizing sizing) {
-        StringBuilder text = new StringBuilder("%d %s per group%s find %s with a chance of %s\n"
+        StringBuilder text = new StringBuilder("%s %s per group%s find %s with a chance of %s\n"
                 .formatted(
                         sizing.perGroup(),
                         runs ? "print runs" : "specimens",
-                        runs ? " of %d specimens each".formatted(perRun) : "",
+                        runs ? " of %s specimens each".formatted(perRun) : "",
                         expected,
                         Written.percent(sizing.power())));
         if (sizing.smallestEffectAt80().isPresent()) {

@@ -21,7 +21,7 @@ public record RunScatter(double between, double within, int perRun) {
         }
         if (perRun < 1 || perRun > 1000) {
             throw new PlanException(
-                    "A print run has from 1 to 1000 specimens, not %d.".formatted(perRun));
+                    "A print run has from 1 to 1000 specimens, not %s.".formatted(perRun));
         }
     }
 

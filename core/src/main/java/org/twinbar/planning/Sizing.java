@@ -85,7 +85,7 @@ public record Sizing(
      */
     public static Sizing forNumber(PlannedEffect effect, int perGroup, long seed) {
         if (perGroup < Power.FEWEST_PER_GROUP || perGroup > MOST_PER_GROUP) {
-            throw new PlanException("A group has from %d to 100 000 specimens, not %d."
+            throw new PlanException("A group has from %s to 100 000 specimens, not %s."
                     .formatted(Power.FEWEST_PER_GROUP, perGroup));
         }
         return of(effect, perGroup, USUAL_POWER, seed);
@@ -117,7 +117,7 @@ public record Sizing(
         String wayOut = "";
         for (int more = 1; power >= wanted && more <= MOST_MORE; more++) {
             if (SimulatedPower.of(effect, perGroup + more, seed).share() >= wanted) {
-                wayOut = "; %d per group reach %s %%".formatted(perGroup + more, perCent(wanted));
+                wayOut = "; %s per group reach %s %%".formatted(perGroup + more, perCent(wanted));
                 break;
             }
         }

@@ -17,7 +17,7 @@ public record Mesh(double[] corners, int[] triangles) {
         for (int corner : triangles) {
             if (corner < 0 || corner >= corners.length / 3) {
                 throw new ShapeException(
-                        "A triangle names corner %d of %d.".formatted(corner, corners.length / 3));
+                        "A triangle names corner %s of %s.".formatted(corner, corners.length / 3));
             }
         }
     }

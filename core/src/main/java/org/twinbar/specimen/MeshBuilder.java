@@ -90,7 +90,9 @@ public final class MeshBuilder {
         return new Mesh.Place(point.x(), point.y(), height);
     }
 
-    private int number(Mesh.Place place) {
+    private int number(Mesh.Place any) {
+        // Zero and minus zero are one place.
+        Mesh.Place place = new Mesh.Place(any.x() + 0.0, any.y() + 0.0, any.z() + 0.0);
         Integer known = numbers.get(place);
         if (known != null) {
             return known;

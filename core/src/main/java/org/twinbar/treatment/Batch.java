@@ -21,7 +21,7 @@ public record Batch(Recipe recipe, List<Double> grams) {
     public Batch {
         grams = List.copyOf(grams);
         if (grams.size() != recipe.components().size()) {
-            throw new TreatmentException("A mix of %d components has as many masses, not %d."
+            throw new TreatmentException("A mix of %s components has as many masses, not %s."
                     .formatted(recipe.components().size(), grams.size()));
         }
         for (int i = 0; i < grams.size(); i++) {

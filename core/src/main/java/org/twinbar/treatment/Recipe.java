@@ -43,7 +43,7 @@ public record Recipe(By by, List<Component> components) {
     public Recipe {
         components = List.copyOf(components);
         if (components.size() < 2 || components.size() > MOST_COMPONENTS) {
-            throw new TreatmentException("A mix has from 2 to %d components, not %d."
+            throw new TreatmentException("A mix has from 2 to %s components, not %s."
                     .formatted(MOST_COMPONENTS, components.size()));
         }
         double most = components.stream().mapToDouble(Component::parts).max().orElseThrow();
@@ -66,7 +66,7 @@ public record Recipe(By by, List<Component> components) {
      */
     public static Recipe of(By by, List<Double> parts, List<Double> densities) {
         if (!densities.isEmpty() && densities.size() != parts.size()) {
-            throw new TreatmentException("A ratio of %d components needs as many densities, not %d."
+            throw new TreatmentException("A ratio of %s components needs as many densities, not %s."
                     .formatted(parts.size(), densities.size()));
         }
         List<Component> components = new ArrayList<>();
