@@ -1,0 +1,161 @@
+package org.twinbar.method.peak;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.twinbar.finding.Finding;
+import org.twinbar.instrument.Bench;
+import org.twinbar.method.Methods;
+import org.twinbar.method.Property;
+import org.twinbar.method.Readings;
+import org.twinbar.method.Result;
+import org.twinbar.method.TestMethod;
+import org.twinbar.method.Yield;
+
+class PeakTest {
+
+    private static final double[] RISES_AND_FALLS = {0, 40, 90, 70, 10};
+
+    private static Readings.Builder part() {
+        return Readings.of("T1", "plain", Bench.usual());
+    }
+
+    private static Yield found(TestMethod method, Readings.Builder readings, Property property) {
+        return Result.of(method, readings.build()).yields().get(property);
+    }
+
+    private static double value(TestMethod method, Readings.Builder readings, Property property) {
+        Yield yield = found(method, readings, property);
+        if (yield instanceof Yield.Value value) {
+            return value.value();
+        }
+        throw new AssertionError(property.name() + " is " + yield);
+    }
+
+    private static List<String> texts(TestMethod method, Readings.Builder readings) {
+        return Result.of(method, readings.build()).findings().stream()
+                .map(Finding::text)
+                .toList();
+    }
+
+    @Test
+    void areFoundByTheirServiceEntries() {
+        assertThat(Methods.builtIn().all())
+                .hasAtLeastOneElementOfType(ThreadStrip.class)
+                .hasAtLeastOneElementOfType(InsertPullout.class)
+                .hasAtLeastOneElementOfType(Peel.class);
+    }
+
+    @Test
+    void aReadingAndThePeakOfACurveGiveTheSame() {
+        Readings.Builder read =
+                part().number(InsertPullout.FORCE, 90).number(InsertPullout.DEPTH, 6);
+        Readings.Builder recorded =
+                part().channel(InsertPullout.TRACE, RISES_AND_FALLS).number(InsertPullout.DEPTH, 6);
+        for (Readings.Builder readings : List.of(read, recorded)) {
+            assertThat(value(new InsertPullout(), readings, InsertPullout.PULLOUT))
+                    .isCloseTo(90, within(1e-12));
+            assertThat(value(new InsertPullout(), readings, InsertPullout.PER_DEPTH))
+                    .isCloseTo(15, within(1e-12));
+        }
+    }
+
+    @Test
+    void theBudgetIsThatOfTheLoadCellEitherWay() {
+        var read = Result.of(
+                        new InsertPullout(),
+                        part().number(InsertPullout.FORCE, 90).build())
+                .budgets()
+                .get(InsertPullout.PULLOUT);
+        var recorded = Result.of(
+                        new InsertPullout(),
+                        part().channel(InsertPullout.TRACE, RISES_AND_FALLS).build())
+                .budgets()
+                .get(InsertPullout.PULLOUT);
+        assertThat(read.u()).isPositive().isCloseTo(recorded.u(), within(1e-12));
+    }
+
+    @Test
+    void aPeakThatWasMovedCounts() {
+        Readings.Builder readings = part().channel(InsertPullout.TRACE, RISES_AND_FALLS)
+                .mark(InsertPullout.PEAK_MARK, 1);
+        assertThat(value(new InsertPullout(), readings, InsertPullout.PULLOUT))
+                .isCloseTo(40, within(1e-12));
+    }
+
+    @Test
+    void whatGaveWayElsewhereMakesABound() {
+        assertThat(found(
+                        new ThreadStrip(),
+                        part().number(ThreadStrip.TORQUE, 2).word(ThreadStrip.GAVE, "screw broke"),
+                        ThreadStrip.STRIP_TORQUE))
+                .isEqualTo(new Yield.AtLeast(2, "screw broke: what is tested held at least this"));
+        assertThat(value(
+                        new ThreadStrip(),
+                        part().number(ThreadStrip.TORQUE, 2)
+                                .number(ThreadStrip.ENGAGED, 8)
+                                .word(ThreadStrip.GAVE, "thread stripped"),
+                        ThreadStrip.PER_LENGTH))
+                .isCloseTo(0.25, within(1e-12));
+    }
+
+    @Test
+    void saysWhatIsMissing() {
+        assertThat(found(new ThreadStrip(), part(), ThreadStrip.STRIP_TORQUE))
+                .isEqualTo(new Yield.Missing("no torque was read"));
+        assertThat(found(new InsertPullout(), part(), InsertPullout.STRESS))
+                .isEqualTo(new Yield.Missing("no force was read"));
+        assertThat(found(new Peel(), part().number(Peel.MEAN_FORCE, 5), Peel.STRENGTH))
+                .isEqualTo(new Yield.Missing("the width of the strip was not measured"));
+        assertThat(found(
+                        new Peel(),
+                        part().number(Peel.MEAN_FORCE, 5).number(Peel.WIDTH, 20),
+                        Peel.LARGEST))
+                .isEqualTo(new Yield.Missing("there is no curve to take the largest force from"));
+    }
+
+    @Test
+    void aPeelLeavesItsStartOut() {
+        double[] force = {9, 2, 2, 2, 2, 2, 2, 2};
+        Readings.Builder readings = part().channel(Peel.TRACE, force).number(Peel.WIDTH, 20);
+        assertThat(value(new Peel(), readings, Peel.STRENGTH)).isCloseTo(0.1, within(1e-12));
+        assertThat(value(new Peel(), readings, Peel.LARGEST)).isCloseTo(0.45, within(1e-12));
+        assertThat(value(new Peel(), readings.setting(Peel.SKIPPED, 0), Peel.STRENGTH))
+                .isCloseTo(23.0 / 8 / 20, within(1e-12));
+        assertThat(texts(new Peel(), readings.setting(Peel.SKIPPED, 25))).isEmpty();
+    }
+
+    @Test
+    void aPeelMayBeUnsteady() {
+        double[] force = {9, 2, 1, 8, 1, 7, 1, 8};
+        assertThat(texts(new Peel(), part().channel(Peel.TRACE, force).number(Peel.WIDTH, 20)))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("While it peeled the force went from 1.00 to 8.00 N");
+    }
+
+    @Test
+    void thePeakIsTheLastRow() {
+        assertThat(texts(
+                        new ThreadStrip(),
+                        part().channel(ThreadStrip.TRACE, new double[] {0.1, 1, 2.5})))
+                .containsExactly("The largest value, 2.50 N·m, is the last row of the record, so it"
+                        + " may have gone on to rise; record until it has dropped.");
+        assertThat(texts(new InsertPullout(), part().channel(InsertPullout.TRACE, RISES_AND_FALLS)))
+                .isEmpty();
+    }
+
+    @Test
+    void thePeakIsAFewSteps() {
+        assertThat(texts(new ThreadStrip(), part().number(ThreadStrip.TORQUE, 0.12)))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("The largest value, 0.120 N·m, is only 12 steps of the display");
+        assertThat(texts(new ThreadStrip(), part().number(ThreadStrip.TORQUE, 2)))
+                .isEmpty();
+    }
+}
