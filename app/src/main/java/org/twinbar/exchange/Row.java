@@ -19,7 +19,7 @@ public record Row(int line, List<String> cells) {
     }
 
     boolean isBlank() {
-        return cells.stream().allMatch(String::isEmpty);
+        return filledWidth() == 0;
     }
 
     /** Returns the number of cells up to the last one that holds something. */
