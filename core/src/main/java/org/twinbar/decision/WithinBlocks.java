@@ -28,8 +28,7 @@ record WithinBlocks(Question question, double step) implements Calculation {
         boolean ratio = question.effect() == Effect.RATIO;
         Map<String, TwoGroups> blocks =
                 blocks(treated, control, ratio ? StrictMath::log : value -> value);
-        BlockOutcome outcome =
-                Blocks.ofBlocks(List.copyOf(blocks.values()), question.confidence());
+        BlockOutcome outcome = Blocks.ofBlocks(List.copyOf(blocks.values()), question.confidence());
         String method = blocks.size() + " " + Layout.kind(treated) + "s, REML, Kenward–Roger"
                 + (ratio ? ", on logarithms" : "");
         if (outcome instanceof BlockOutcome.Effect effect) {
@@ -40,12 +39,11 @@ record WithinBlocks(Question question, double step) implements Calculation {
                 question.effect(), Amount.none(reason), question.confidence(), method, reason);
     }
 
-    private Found found(
-            BlockOutcome.Effect effect, Sample treated, Sample control, String method) {
+    private Found found(BlockOutcome.Effect effect, Sample treated, Sample control, String method) {
         boolean ratio = question.effect() == Effect.RATIO;
         double se = effect.standardError();
-        double variance = Math.max(se * se, floor(treated, control, ratio))
-                + shared(treated, control, ratio);
+        double variance =
+                Math.max(se * se, floor(treated, control, ratio)) + shared(treated, control, ratio);
         double mean = effect.estimate().value();
         StudentT t = new StudentT(effect.estimate().df());
         double half = t.twoSided(question.confidence()) * Math.sqrt(variance);
@@ -68,8 +66,10 @@ record WithinBlocks(Question question, double step) implements Calculation {
     static boolean fits(Question question, Sample treated, Sample control) {
         boolean ratio = question.effect() == Effect.RATIO;
         Map<String, TwoGroups> blocks = blocks(treated, control, value -> value);
-        List<TwoGroups> both = blocks.values().stream().filter(WithinBlocks::holdsBoth).toList();
-        if (both.isEmpty() || (ratio && !blocks.values().stream().allMatch(TwoGroups::isAboveZero))) {
+        List<TwoGroups> both =
+                blocks.values().stream().filter(WithinBlocks::holdsBoth).toList();
+        if (both.isEmpty()
+                || (ratio && !blocks.values().stream().allMatch(TwoGroups::isAboveZero))) {
             return false;
         }
         DoubleUnaryOperator scale = ratio ? StrictMath::log : value -> value;

@@ -34,12 +34,13 @@ public sealed interface BlockOutcome {
      *
      * @param name what shares it: runs, the treatment from run to run, units, mixes, or the
      *     residual
-     * @param variance in the values' unit squared; 0 where no more was seen than the others explain
+     * @param variance in the values' unit squared; 0 where no more was seen than the others
+     *     explain, or less
      * @param levels in how many runs, units, mixes or specimens it was seen
      */
     record Component(String name, double variance, int levels) {
 
-        /** Whether restricted likelihood is highest with none of it. */
+        /** Whether no scatter was seen beyond what the other variances explain. */
         public boolean isZero() {
             return variance == 0;
         }

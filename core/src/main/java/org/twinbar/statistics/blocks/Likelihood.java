@@ -1,6 +1,8 @@
 package org.twinbar.statistics.blocks;
 
 import java.util.List;
+import java.util.Optional;
+import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -25,6 +27,7 @@ final class Likelihood {
     private final double[] projected;
     private final double value;
     private final double[] coefficients;
+    private final double leastPivot;
 
     private Likelihood(
             List<RandomTerm> terms,
@@ -34,7 +37,8 @@ final class Likelihood {
             double[][] projection,
             double[] projected,
             double value,
-            double[] coefficients) {
+            double[] coefficients,
+            double leastPivot) {
         this.terms = terms;
         this.inverse = inverse;
         this.weighted = weighted;
@@ -43,15 +47,29 @@ final class Likelihood {
         this.projected = projected;
         this.value = value;
         this.coefficients = coefficients;
+        this.leastPivot = leastPivot;
     }
 
-    static Likelihood at(double[] variances, double[] y, RealMatrix fixed, List<RandomTerm> terms) {
+    /**
+     * Returns the likelihood; empty where V is no covariance or fixed columns depend on each other.
+     */
+    static Optional<Likelihood> at(
+            double[] variances, double[] y, RealMatrix fixed, List<RandomTerm> terms) {
         int n = y.length;
         double[][] v = new double[n][n];
         for (int i = 0; i < variances.length; i++) {
             terms.get(i).addTo(v, variances[i]);
         }
-        CholeskyDecomposition factor = cholesky(MatrixUtils.createRealMatrix(v));
+        try {
+            return Optional.of(at(cholesky(MatrixUtils.createRealMatrix(v)), y, fixed, terms));
+        } catch (MathIllegalArgumentException notPositiveDefinite) {
+            return Optional.empty();
+        }
+    }
+
+    private static Likelihood at(
+            CholeskyDecomposition factor, double[] y, RealMatrix fixed, List<RandomTerm> terms) {
+        int n = y.length;
         RealMatrix inverse = factor.getSolver().getInverse();
         RealMatrix weighted = inverse.multiply(fixed);
         CholeskyDecomposition small = cholesky(fixed.transposeMultiply(weighted));
@@ -73,7 +91,8 @@ final class Likelihood {
                 projection.getData(),
                 projected,
                 value,
-                coefficients);
+                coefficients,
+                leastPivot(factor));
     }
 
     double value() {
@@ -82,6 +101,11 @@ final class Likelihood {
 
     double[] coefficients() {
         return coefficients.clone();
+    }
+
+    /** The least variance of a specimen given those before it: how far V is from being none. */
+    double leastPivot() {
+        return leastPivot;
     }
 
     /** (X'V⁻¹X)⁻¹. */
@@ -153,6 +177,15 @@ final class Likelihood {
 
     private static CholeskyDecomposition cholesky(RealMatrix matrix) {
         return new CholeskyDecomposition(matrix, 1e-8, SINGULAR);
+    }
+
+    private static double leastPivot(CholeskyDecomposition factor) {
+        RealMatrix lower = factor.getL();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < lower.getRowDimension(); i++) {
+            least = Math.min(least, lower.getEntry(i, i) * lower.getEntry(i, i));
+        }
+        return least;
     }
 
     private static double logDeterminant(CholeskyDecomposition factor) {

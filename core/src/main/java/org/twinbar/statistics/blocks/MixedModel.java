@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.exception.LocalizedCoreFormats;
-import org.hipparchus.exception.MathIllegalArgumentException;
-import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -16,10 +14,9 @@ import org.twinbar.statistics.Summary;
 /**
  * A linear mixed model, y = Xβ + ΣZᵢuᵢ + e, fitted by restricted maximum likelihood.
  *
- * <p>Variances climb by Fisher's scoring, halving steps that lead downwards; one that would fall
- * below zero stays at zero while the slope there leads down. Values are first taken about their
- * mean and over their spread, so that units change nothing. Source: H. D. Patterson, R. Thompson,
- * Recovery of inter-block information when block sizes are unequal (1971),
+ * <p>Variances climb by Fisher's scoring, halving steps that lead downwards; values are first taken
+ * about their mean and over their spread, so that units change nothing. Source: H. D. Patterson, R.
+ * Thompson, Recovery of inter-block information when block sizes are unequal (1971),
  * doi:10.1093/biomet/58.3.545.
  */
 final class MixedModel {
@@ -36,11 +33,28 @@ final class MixedModel {
     private static final int MOST_STEPS = 500;
     private static final int MOST_HALVINGS = 40;
     private static final double SETTLED = 1e-11;
+    private static final double NEAR_TOP = 1e-6;
+
+    /**
+     * Runs nearer to each other than this share of their specimens' scatter leave too few digits.
+     */
+    private static final double LEAST_PIVOT = 1e-3;
 
     /**
      * Specimens that agree within each run to this share of all squares leave nothing to judge by.
      */
     private static final double LEAST_RESIDUAL = 1e-9;
+
+    /** How low a shared variance may come out. */
+    enum Floor {
+        /**
+         * Below zero, as in analysis of variance: exact with equal numbers. With unequal ones the
+         * likelihood climbs to where the covariance is none any more, and intervals lose all sense.
+         */
+        NONE,
+        /** Zero: with few runs, Kenward and Roger's intervals are then wider than they need be. */
+        ZERO
+    }
 
     private final List<RandomTerm> terms;
     private final double scale;
@@ -67,7 +81,8 @@ final class MixedModel {
      * @return empty where variances can't be told apart, specimens agree completely, or the climb
      *     doesn't settle
      */
-    static Optional<MixedModel> fit(double[] values, double[][] fixed, List<RandomTerm> shared) {
+    static Optional<MixedModel> fit(
+            double[] values, double[][] fixed, List<RandomTerm> shared, Floor floor) {
         Summary summary = Summary.of(values);
         double sd = summary.sd();
         if (!(sd > 0)) {
@@ -79,60 +94,82 @@ final class MixedModel {
         }
         List<RandomTerm> terms = new ArrayList<>(shared);
         terms.add(RandomTerm.residual(y.length));
-        try {
-            double[] variances = climb(y, MatrixUtils.createRealMatrix(fixed), terms);
-            int last = variances.length - 1;
-            if (variances[last] <= 2 * LEAST_RESIDUAL) {
-                return Optional.empty();
-            }
-            Likelihood at = Likelihood.at(variances, y, MatrixUtils.createRealMatrix(fixed), terms);
-            return Optional.of(
-                    new MixedModel(List.copyOf(terms), sd, summary.mean(), variances, at));
-        } catch (MathIllegalArgumentException | MathIllegalStateException notToBeToldApart) {
-            return Optional.empty();
-        }
+        RealMatrix columns = MatrixUtils.createRealMatrix(fixed);
+        return climb(y, columns, terms, floor)
+                .or(() -> climb(y, columns, terms, Floor.ZERO))
+                .map(variances -> new MixedModel(
+                        List.copyOf(terms),
+                        sd,
+                        summary.mean(),
+                        variances,
+                        Likelihood.at(variances, y, columns, terms).orElseThrow()));
     }
 
-    private static double[] climb(double[] y, RealMatrix fixed, List<RandomTerm> terms) {
+    /** Returns the variances at the top; empty where none is reached. */
+    private static Optional<double[]> climb(
+            double[] y, RealMatrix fixed, List<RandomTerm> terms, Floor floor) {
         double[] variances = new double[terms.size()];
         Arrays.fill(variances, 1.0 / terms.size());
-        Likelihood here = Likelihood.at(variances, y, fixed, terms);
+        Optional<Likelihood> start = Likelihood.at(variances, y, fixed, terms);
+        if (start.isEmpty()) {
+            return Optional.empty();
+        }
+        Likelihood here = start.get();
         for (int step = 0; step < MOST_STEPS; step++) {
-            double[] direction = direction(variances, here);
+            Optional<double[]> direction = direction(variances, here, floor);
+            if (direction.isEmpty()) {
+                return Optional.empty();
+            }
             double share = 1;
-            double[] next = moved(variances, direction, share);
-            Likelihood there = Likelihood.at(next, y, fixed, terms);
-            for (int halving = 0;
-                    halving < MOST_HALVINGS && !(there.value() >= here.value());
-                    halving++) {
+            double[] next = moved(variances, direction.get(), share, floor);
+            Optional<Likelihood> there = Likelihood.at(next, y, fixed, terms);
+            for (int halving = 0; halving < MOST_HALVINGS && !higher(there, here); halving++) {
                 share /= 2;
-                next = moved(variances, direction, share);
+                next = moved(variances, direction.get(), share, floor);
                 there = Likelihood.at(next, y, fixed, terms);
             }
-            double farthest = 0;
-            for (int i = 0; i < next.length; i++) {
-                farthest = Math.max(farthest, Math.abs(next[i] - variances[i]));
-            }
-            if (!(there.value() >= here.value())) {
-                // Within rounding of the top no step leads upwards any more.
-                return variances;
+            double farthest = farthest(
+                    variances,
+                    higher(there, here) ? next : moved(variances, direction.get(), 1, floor));
+            if (!higher(there, here)) {
+                // Within rounding of the top no step leads upwards; farther off there is no top.
+                return farthest < NEAR_TOP ? judged(variances, here) : Optional.empty();
             }
             variances = next;
-            here = there;
+            here = there.orElseThrow();
             if (farthest < SETTLED) {
-                return variances;
+                return judged(variances, here);
             }
         }
-        throw new MathIllegalStateException(LocalizedCoreFormats.CONVERGENCE_FAILED);
+        return Optional.empty();
+    }
+
+    private static Optional<double[]> judged(double[] variances, Likelihood top) {
+        double residual = variances[variances.length - 1];
+        return residual > 2 * LEAST_RESIDUAL && top.leastPivot() > LEAST_PIVOT * residual
+                ? Optional.of(variances)
+                : Optional.empty();
+    }
+
+    private static boolean higher(Optional<Likelihood> there, Likelihood here) {
+        return there.isPresent() && there.get().value() >= here.value();
+    }
+
+    private static double farthest(double[] from, double[] to) {
+        double farthest = 0;
+        for (int i = 0; i < from.length; i++) {
+            farthest = Math.max(farthest, Math.abs(to[i] - from[i]));
+        }
+        return farthest;
     }
 
     /** Information⁻¹·score among the variances that aren't held at zero. */
-    private static double[] direction(double[] variances, Likelihood here) {
+    private static Optional<double[]> direction(double[] variances, Likelihood here, Floor floor) {
         double[] score = here.score();
         double[][] information = here.information();
         List<Integer> free = new ArrayList<>();
         for (int i = 0; i < score.length; i++) {
-            if (variances[i] > 0 || score[i] > 0) {
+            if (floor == Floor.NONE || variances[i] > 0 || score[i] > 0) {
                 free.add(i);
             }
         }
@@ -144,33 +181,40 @@ final class MixedModel {
                 part.setEntry(i, j, information[free.get(i)][free.get(j)]);
             }
         }
-        double[] step = new LUDecomposition(part)
-                .getSolver()
-                .solve(MatrixUtils.createRealVector(slope))
-                .toArray();
+        DecompositionSolver solver = new LUDecomposition(part).getSolver();
+        if (!solver.isNonSingular()) {
+            return Optional.empty();
+        }
+        double[] step = solver.solve(MatrixUtils.createRealVector(slope)).toArray();
         double[] direction = new double[score.length];
         for (int i = 0; i < step.length; i++) {
             direction[free.get(i)] = step[i];
         }
-        return direction;
+        return Optional.of(direction);
     }
 
-    private static double[] moved(double[] variances, double[] direction, double share) {
+    private static double[] moved(
+            double[] variances, double[] direction, double share, Floor floor) {
         double[] next = new double[variances.length];
+        int residual = next.length - 1;
         for (int i = 0; i < next.length; i++) {
-            double floor = i == next.length - 1 ? LEAST_RESIDUAL : 0;
-            next[i] = Math.max(floor, variances[i] + share * direction[i]);
+            next[i] = variances[i] + share * direction[i];
+            if (i == residual) {
+                next[i] = Math.max(LEAST_RESIDUAL, next[i]);
+            } else if (floor == Floor.ZERO) {
+                next[i] = Math.max(0, next[i]);
+            }
         }
         return next;
     }
 
-    /** The variances, the residual last. */
+    /** The variances, the residual last; one that came out below zero is given as zero. */
     List<BlockOutcome.Component> components() {
         List<BlockOutcome.Component> components = new ArrayList<>();
         for (int i = 0; i < variances.length; i++) {
             components.add(new BlockOutcome.Component(
                     terms.get(i).name(),
-                    variances[i] * scale * scale,
+                    Math.max(0, variances[i]) * scale * scale,
                     terms.get(i).members().size()));
         }
         return components;
@@ -181,8 +225,8 @@ final class MixedModel {
      * freedom.
      *
      * <p>Φ_A = Φ + 2Φ(ΣWᵢⱼ(Qᵢⱼ − PᵢΦPⱼ))Φ, W the inverse of the expected information of all
-     * variances, those at zero included; for one contrast the degrees of freedom are 2φ²/ΣWᵢⱼaᵢaⱼ,
-     * aᵢ = l'ΦPᵢΦl, φ = l'Φl, and no factor on F remains. Source: M. G. Kenward, J. H. Roger, Small
+     * variances as they came out; for one contrast the degrees of freedom are 2φ²/ΣWᵢⱼaᵢaⱼ, aᵢ =
+     * l'ΦPᵢΦl, φ = l'Φl, and no factor on F remains. Source: M. G. Kenward, J. H. Roger, Small
      * sample inference for fixed effects from restricted maximum likelihood (1997),
      * doi:10.2307/2533558.
      *
@@ -191,14 +235,12 @@ final class MixedModel {
     Optional<Contrast> contrast(double... l) {
         RealMatrix phi = at.covariance();
         int count = variances.length;
-        RealMatrix spread;
-        try {
-            spread = new LUDecomposition(MatrixUtils.createRealMatrix(at.information()), 1e-12)
-                    .getSolver()
-                    .getInverse();
-        } catch (MathIllegalArgumentException notToBeToldApart) {
+        DecompositionSolver information =
+                new LUDecomposition(MatrixUtils.createRealMatrix(at.information())).getSolver();
+        if (!information.isNonSingular()) {
             return Optional.empty();
         }
+        RealMatrix spread = information.getInverse();
         double[] direction = phi.operate(l);
         double plain = dot(l, direction);
         double[] slopes = new double[count];

@@ -6,10 +6,12 @@
  * for a treatment that works (METHODS.md I.6: 56 % false alarms). Must not know units, specimens or
  * verdicts; ratios are compared by giving logarithms.
  *
- * <p>Turned down: dropping a variance component that came out as zero before degrees of freedom are
- * counted (the data chose it; keeping it is what pbkrtest does too); Satterthwaite's degrees of
- * freedom with the plain standard error, which is too small for few runs; sparse matrices, since a
- * study has at most a few hundred specimens.
+ * <p>Turned down: holding variances at zero with equal numbers, which with three runs makes Kenward
+ * and Roger's intervals a quarter too wide where analysis of variance is exact; letting them fall
+ * below zero with unequal numbers, where degrees of freedom break down; dropping a variance that
+ * came out as zero before degrees of freedom are counted (the data chose it); Satterthwaite's
+ * degrees of freedom with the plain standard error, which is too small for few runs; sparse
+ * matrices, since a study has at most a few hundred specimens.
  */
 @NullMarked
 package org.twinbar.statistics.blocks;

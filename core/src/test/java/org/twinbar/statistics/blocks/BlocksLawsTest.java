@@ -29,7 +29,7 @@ class BlocksLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void pairsAreThePairedT(long seed) {
-        List<TwoGroups> pairs = random(seed, 6, 1, 0.5);
+        List<TwoGroups> pairs = random(seed, 6, 1, seed % 2);
         double[] differences = pairs.stream()
                 .mapToDouble(pair -> pair.treated()[0] - pair.control()[0])
                 .toArray();
@@ -37,7 +37,6 @@ class BlocksLawsTest {
 
         BlockOutcome.Effect effect = effect(Blocks.ofBlocks(pairs, 0.95));
 
-        assertThat(effect.components().get(0).isZero()).isFalse();
         assertThat(effect.estimate().value()).isCloseTo(summary.mean(), NEAR);
         assertThat(effect.standardError()).isCloseTo(summary.sd() / Math.sqrt(6), NEAR);
         assertThat(effect.estimate().df()).isCloseTo(5, within(1e-4));
@@ -46,7 +45,7 @@ class BlocksLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void equalBlocksRestOnTheScatterOfTheirEffects(long seed) {
-        List<TwoGroups> blocks = random(seed, 5, 3, 4);
+        List<TwoGroups> blocks = random(seed, 5, 3, seed % 3);
         double[] effects = blocks.stream()
                 .mapToDouble(block -> Summary.of(block.treated()).mean()
                         - Summary.of(block.control()).mean())
@@ -54,7 +53,6 @@ class BlocksLawsTest {
 
         BlockOutcome.Effect effect = effect(Blocks.ofBlocks(blocks, 0.95));
 
-        assertThat(effect.components()).noneMatch(BlockOutcome.Component::isZero);
         assertThat(effect.estimate().value()).isCloseTo(Summary.of(effects).mean(), NEAR);
         assertThat(effect.standardError()).isCloseTo(Summary.of(effects).sd() / Math.sqrt(5), NEAR);
         assertThat(effect.estimate().df()).isCloseTo(4, within(1e-4));
@@ -63,7 +61,7 @@ class BlocksLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void equalUnitsAreTheTTestOfTheirMeans(long seed) {
-        List<TwoGroups> made = random(seed, 4, 3, 4);
+        List<TwoGroups> made = random(seed, 4, 3, seed % 3);
         List<double[]> treated = made.stream().map(TwoGroups::treated).toList();
         List<double[]> control = made.stream().map(TwoGroups::control).toList();
         Summary ours = Summary.of(
@@ -73,7 +71,6 @@ class BlocksLawsTest {
 
         BlockOutcome.Effect effect = effect(Blocks.ofUnits(treated, control, 0.95));
 
-        assertThat(effect.components()).noneMatch(BlockOutcome.Component::isZero);
         assertThat(effect.estimate().value()).isCloseTo(ours.mean() - others.mean(), NEAR);
         assertThat(effect.standardError())
                 .isCloseTo(Math.sqrt((ours.variance() + others.variance()) / 4), NEAR);
@@ -161,14 +158,14 @@ class BlocksLawsTest {
         Random random = new Random(seed);
         List<TwoGroups> made = new ArrayList<>();
         for (int block = 0; block < blocks; block++) {
-            double level = 50 + 8 * random.nextGaussian();
+            double level = 50 + 3 * ofEffect * random.nextGaussian();
             double effect = 5 + ofEffect * random.nextGaussian();
             made.add(TwoGroups.of(
                     IntStream.range(0, each)
-                            .mapToDouble(i -> level + effect + 0.3 * random.nextGaussian())
+                            .mapToDouble(i -> level + effect + 0.7 * random.nextGaussian())
                             .toArray(),
                     IntStream.range(0, each)
-                            .mapToDouble(i -> level + 0.3 * random.nextGaussian())
+                            .mapToDouble(i -> level + 0.7 * random.nextGaussian())
                             .toArray()));
         }
         return made;

@@ -24,7 +24,11 @@ class BlocksReferenceTest {
                 .mapToObj(i -> new double[] {1})
                 .toArray(double[][]::new);
 
-        MixedModel model = MixedModel.fit(y, constant, List.of(RandomTerm.of("batches", batch)))
+        MixedModel model = MixedModel.fit(
+                        y,
+                        constant,
+                        List.of(RandomTerm.of("batches", batch)),
+                        MixedModel.Floor.ZERO)
                 .orElseThrow();
 
         checks.row("M-115-batch").expects(model.components().get(0).variance());
@@ -52,7 +56,8 @@ class BlocksReferenceTest {
             }
         }
 
-        MixedModel model = MixedModel.fit(y, fixed, List.of(RandomTerm.of("batches", batch)))
+        MixedModel model = MixedModel.fit(
+                        y, fixed, List.of(RandomTerm.of("batches", batch)), MixedModel.Floor.ZERO)
                 .orElseThrow();
         MixedModel.Contrast effect = model.contrast(0, 1).orElseThrow();
 
