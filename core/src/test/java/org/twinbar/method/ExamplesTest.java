@@ -129,9 +129,8 @@ class ExamplesTest {
             Readings.Builder readings =
                     Readings.of(row.get("specimen"), row.get("group"), Bench.usual());
             method.description().inputs().stream()
-                    .filter(input -> !row.getOrDefault(input.column(), "").isEmpty())
-                    .forEach(input ->
-                            readings.number(input, Double.parseDouble(row.get(input.column()))));
+                    .filter(input -> repeats(row, input).length > 0)
+                    .forEach(input -> readings.number(input, repeats(row, input)));
             method.description().words().stream()
                     .filter(words -> !row.getOrDefault(words.name(), "").isEmpty())
                     .forEach(words -> readings.word(words, row.get(words.name())));
@@ -150,6 +149,17 @@ class ExamplesTest {
             results.add(Result.of(method, readings.build()));
         }
         return results;
+    }
+
+    /** The readings of an input: its column, or columns numbered behind its name. */
+    private static double[] repeats(Map<String, String> row, Input input) {
+        String behind = input.column().substring(input.name().length());
+        return row.entrySet().stream()
+                .filter(cell -> !cell.getValue().isEmpty())
+                .filter(cell -> cell.getKey().equals(input.column())
+                        || cell.getKey().matches(input.name() + "_\\d+" + behind))
+                .mapToDouble(cell -> Double.parseDouble(cell.getValue()))
+                .toArray();
     }
 
     private static List<Map<String, String>> table(Path file) throws IOException {
