@@ -33,7 +33,7 @@ final class Bar implements Progress, AutoCloseable {
         if (terminal.kind() == Terminal.Kind.PROGRAM) {
             if (now - said > 5 * QUIET_NANOSECONDS) {
                 said = now;
-                terminal.say("%d of %d %s".formatted(done, of, things));
+                terminal.say("%s of %s %s".formatted(done, of, things));
             }
             return;
         }

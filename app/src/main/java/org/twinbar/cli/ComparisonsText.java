@@ -116,7 +116,7 @@ final class ComparisonsText {
                 .map(it -> it.words() + " (" + it.verdict().word() + ")")
                 .collect(Collectors.joining(", "));
         text.append(wrapped(
-                "stands in %d of %d other ways of looking%s"
+                "stands in %s of %s other ways of looking%s"
                         .formatted(
                                 standing.holding(),
                                 standing.views().size(),

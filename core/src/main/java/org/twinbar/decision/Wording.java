@@ -76,7 +76,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
     private String rates() {
         Group.Tally ours = treated.tally().orElseThrow();
         Group.Tally others = control.flatMap(Group::tally).orElseThrow();
-        String counts = "it came to %d of %d and %d of %d"
+        String counts = "it came to %s of %s and %s of %s"
                 .formatted(ours.count(), ours.n(), others.count(), others.n());
         if (!found.estimate().isKnown()) {
             return Sentence.RATE_ALONE.with(
