@@ -25,6 +25,11 @@ record Parting(Delimiter delimiter, List<Row> rows, int width, int first) {
     /** Share of the rows, from the first fitting one on, that must have the same width. */
     private static final double MOST = 0.5;
 
+    /**
+     * The same where blanks part the cells: none can be left out there, and words have them too.
+     */
+    private static final double MOST_AT_BLANKS = 0.8;
+
     private static final Pattern BEFORE_BRACKET = Pattern.compile("\\s+(?=[(\\[])");
     private static final Pattern WIDE_GAP = Pattern.compile("\\s{2,}|\\t");
 
@@ -32,8 +37,7 @@ record Parting(Delimiter delimiter, List<Row> rows, int width, int first) {
     static Parting found(List<String> lines) {
         Optional<Parting> best = Optional.empty();
         for (Delimiter delimiter : IN_ORDER) {
-            if (lines.stream().noneMatch(line -> line.indexOf(delimiter.sign()) >= 0)
-                    && delimiter != Delimiter.BLANKS) {
+            if (lines.stream().noneMatch(line -> mayPart(delimiter, line))) {
                 continue;
             }
             Parting parting = at(delimiter, lines);
@@ -43,6 +47,11 @@ record Parting(Delimiter delimiter, List<Row> rows, int width, int first) {
             best = better ? Optional.of(parting) : best;
         }
         return best.orElseGet(() -> at(Delimiter.NONE, lines));
+    }
+
+    private static boolean mayPart(Delimiter delimiter, String line) {
+        return line.indexOf(delimiter.sign()) >= 0
+                || delimiter == Delimiter.BLANKS && line.indexOf('\t') >= 0;
     }
 
     /** Numbers from the first line on are a table that lacks its header. */
@@ -113,8 +122,9 @@ record Parting(Delimiter delimiter, List<Row> rows, int width, int first) {
         }
         List<Row> from = rows.subList(first, rows.size());
         long fitting = from.stream().filter(this::fits).count();
+        double least = delimiter == Delimiter.BLANKS ? MOST_AT_BLANKS : MOST;
         return width >= 2
-                && fitting >= MOST * from.size()
+                && fitting >= least * from.size()
                 && (hasWords(from.get(0)) || lacksHeader());
     }
 

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -189,7 +190,7 @@ final class FormulaParser {
         for (ASTNode argument : node.getParameters()) {
             arguments.add(term(argument, depth + 1));
         }
-        return new Term.Call(FUNCTIONS.get(word), arguments);
+        return new Term.Call(Objects.requireNonNull(FUNCTIONS.get(word), word), arguments);
     }
 
     private Term ofCurve(CurveFunction function, ASTNode node) {

@@ -226,6 +226,6 @@ class HeatDeflectionTest {
                 .channel(Heated.TEMPERATURE, new double[] {25, Double.NaN, 27, 28})
                 .channel(Heated.DEFLECTION, new double[] {0, 0.1, 0.2, 0.5});
         assertThat(text(noClock, "heating-rate-unknown")).startsWith("No clock");
-        assertThat(text(noClock, "rows-without-number")).startsWith("1 rows");
+        assertThat(text(noClock, "rows-without-number")).startsWith("1 row of the record");
     }
 }
