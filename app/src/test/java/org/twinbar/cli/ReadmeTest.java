@@ -20,8 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Every command of README.md and docs, run as it is written there; a fenced {@code console} block
  * also shows what it prints.
  *
- * <p>A line {@code …} in a block stands for any number of lines. With the system property {@code
- * twinbar.update} blocks without one are written anew from what the commands print.
+ * <p>A line {@code …} in a block stands for any number of lines. With the system property
+ * {@code twinbar.update} blocks without one are written anew from what the commands print.
  */
 class ReadmeTest {
 
