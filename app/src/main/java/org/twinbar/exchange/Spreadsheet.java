@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -148,8 +149,12 @@ final class Spreadsheet {
             Duration elapsed = Duration.ofSeconds(days.multiply(SECONDS_A_DAY)
                     .setScale(0, RoundingMode.HALF_UP)
                     .longValue());
-            return "%s:%02d:%02d"
-                    .formatted(elapsed.toHours(), elapsed.toMinutesPart(), elapsed.toSecondsPart());
+            return String.format(
+                    Locale.ROOT,
+                    "%s:%02d:%02d",
+                    elapsed.toHours(),
+                    elapsed.toMinutesPart(),
+                    elapsed.toSecondsPart());
         }
         LocalDateTime date = cell.asDate();
         return date.toLocalTime().equals(LocalTime.MIDNIGHT)

@@ -56,8 +56,9 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
         methods.all().stream()
                 .map(TestMethod::description)
                 .filter(description -> fits(table, description))
-                // What needs nothing more stands first.
-                .sorted(Comparator.comparing(description -> !suffices(table, description)))
+                // What needs nothing more stands first, and of these what uses most of the table.
+                .sorted(Comparator.comparing((Description it) -> !suffices(table, it))
+                        .thenComparing(it -> -used(table, it)))
                 .forEach(description -> subjects.add(new Several(
                         description.title() + ", calculated from the readings",
                         description.properties().stream()
@@ -99,6 +100,10 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
                 .filter(ask -> ask.need() == Ask.Need.REQUIRED)
                 .allMatch(ask -> ask.ways().stream()
                         .anyMatch(way -> way.stream().allMatch(named -> holds(table, named))));
+    }
+
+    private static long used(Table table, Description description) {
+        return description.asked().stream().filter(named -> holds(table, named)).count();
     }
 
     private static boolean holds(Table table, Named named) {

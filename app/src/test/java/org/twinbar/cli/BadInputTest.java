@@ -97,7 +97,7 @@ class BadInputTest {
     @Test
     void repeatedColumn() {
         desk.file("t.csv", PEAKS + ",width_mm", "A1,plain,10,4,1200,10");
-        desk.refuses(PULL, "t.csv", "the columns 'width_mm' and 'width_mm' are the same thing");
+        desk.refuses(PULL, "t.csv", "stands there twice, as column 3 and column 6");
     }
 
     @Test

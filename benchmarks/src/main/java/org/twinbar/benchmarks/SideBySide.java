@@ -37,12 +37,12 @@ public final class SideBySide {
 
     private static double median(Supplier<?> task) {
         for (int i = 0; i < WARM_UP; i++) {
-            task.get();
+            Object unused = task.get();
         }
         double[] times = new double[TIMED];
         for (int i = 0; i < TIMED; i++) {
             long start = CLOCK.getCurrentThreadCpuTime();
-            task.get();
+            Object unused = task.get();
             times[i] = (CLOCK.getCurrentThreadCpuTime() - start) / 1e6;
         }
         Arrays.sort(times);
