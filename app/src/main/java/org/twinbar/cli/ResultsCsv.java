@@ -7,12 +7,14 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.twinbar.method.Property;
+import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
 import org.twinbar.study.Calculated;
 import org.twinbar.study.JudgedSpecimen;
@@ -28,19 +30,25 @@ final class ResultsCsv {
     private ResultsCsv() {}
 
     static void write(Calculated calculated, PrintWriter out) {
-        List<Map<String, String>> rows = new ArrayList<>();
-        Map<Property, Set<String>> columns = columns(calculated);
+        List<Property> properties = calculated.used().description().properties();
         Set<String> headers = new LinkedHashSet<>(List.of("specimen", "group"));
         calculated.specimens().forEach(it -> headers.addAll(it.factors().keySet()));
-        columns.values().forEach(headers::addAll);
+        List<Map<String, String>> rows = new ArrayList<>();
+        Map<Property, Set<String>> columns = new LinkedHashMap<>();
         for (JudgedSpecimen specimen : calculated.specimens()) {
-            Map<String, String> row = new LinkedHashMap<>();
+            Map<String, String> row = new HashMap<>();
             row.put("specimen", specimen.code());
             row.put("group", specimen.group());
             row.putAll(specimen.factors());
-            columns.keySet().forEach(property -> fill(row, specimen, property));
+            for (Property property : properties) {
+                Map<String, String> cells = cells(specimen.result(), property);
+                columns.computeIfAbsent(property, it -> new LinkedHashSet<>())
+                        .addAll(cells.keySet());
+                row.putAll(cells);
+            }
             rows.add(row);
         }
+        columns.values().forEach(headers::addAll);
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
             csv.writeRecord(headers);
@@ -54,27 +62,11 @@ final class ResultsCsv {
         out.print(text);
     }
 
-    /** Columns of each property that a specimen has at least one value of. */
-    private static Map<Property, Set<String>> columns(Calculated calculated) {
-        Map<Property, Set<String>> columns = new LinkedHashMap<>();
-        for (Property property : calculated.used().description().properties()) {
-            Set<String> mine = new LinkedHashSet<>();
-            for (JudgedSpecimen specimen : calculated.specimens()) {
-                Map<String, String> cells = new LinkedHashMap<>();
-                fill(cells, specimen, property);
-                mine.addAll(cells.keySet());
-            }
-            if (!mine.isEmpty()) {
-                columns.put(property, mine);
-            }
-        }
-        return columns;
-    }
-
-    private static void fill(Map<String, String> row, JudgedSpecimen specimen, Property property) {
+    private static Map<String, String> cells(Result result, Property property) {
+        Map<String, String> row = new LinkedHashMap<>();
         String column = property.column();
-        Yield yield = specimen.result().yields().get(property);
-        Budget budget = specimen.result().budgets().get(property);
+        Yield yield = result.yields().get(property);
+        Budget budget = result.budgets().get(property);
         if (budget != null) {
             row.put(column, Double.toString(budget.value()));
             row.put(column + "_own_u", Double.toString(budget.u(Source.Reach.OWN)));
@@ -93,5 +85,6 @@ final class ResultsCsv {
         } else if (yield instanceof Yield.Word word) {
             row.put(column, word.word());
         }
+        return row;
     }
 }

@@ -16,7 +16,7 @@ final class CurveReading {
     /** Rows that a curve may have; three channels of as many are 120 MB. */
     static final int MOST_ROWS = 5_000_000;
 
-    private static final int FIRST_ROOM = 1024;
+    private static final int FIRST_ROOM = 4096;
 
     private final Place file;
     private final Layout layout;
@@ -24,6 +24,10 @@ final class CurveReading {
     private final List<Column> from = new ArrayList<>();
     private final int[] wantedAt;
     private final double[] row;
+    private final Decimals decimals = new Decimals();
+    private final byte mark;
+    private final byte sign;
+    private final boolean atBlanks;
     private double[][] values;
     private int rows;
     private int wrong;
@@ -54,6 +58,9 @@ final class CurveReading {
             wantedAt[from.get(i).index()] = i;
         }
         row = new double[from.size()];
+        mark = (byte) layout.dialect().decimalMark().sign();
+        sign = (byte) layout.dialect().delimiter().sign();
+        atBlanks = layout.dialect().delimiter() == Delimiter.BLANKS;
         values = new double[from.size()][FIRST_ROOM];
     }
 
@@ -62,51 +69,86 @@ final class CurveReading {
         Charset charset = dialect.encoding() == Encoding.WINDOWS_1252
                 ? dialect.encoding().charset()
                 : StandardCharsets.UTF_8;
-        while (lines.advance()) {
-            if (lines.number() > dialect.lastHeaderLine() && !takePlain(lines)) {
+        int lastHeaderLine = dialect.lastHeaderLine();
+        while (true) {
+            boolean isRow = lines.number() >= lastHeaderLine;
+            int behind = isRow ? takePlain(lines.bytes(), lines.next(), lines.filled()) : -1;
+            if (behind >= 0) {
+                lines.pass(behind);
+            } else if (!lines.advance()) {
+                return done();
+            } else if (isRow) {
                 String text =
                         new String(lines.bytes(), lines.from(), lines.to() - lines.from(), charset);
                 take(lines.number(), dialect.delimiter().split(text));
             }
         }
-        return done();
     }
 
-    /** Takes a line of plain numbers from its bytes; false where it holds anything else. */
-    private boolean takePlain(Lines lines) {
-        byte[] bytes = lines.bytes();
-        byte mark = (byte) layout.dialect().decimalMark().sign();
-        boolean atBlanks = layout.dialect().delimiter() == Delimiter.BLANKS;
-        byte sign = (byte) layout.dialect().delimiter().sign();
-        int to = lines.to();
-        int cell = lines.from();
-        int taken = 0;
+    /**
+     * Takes the line that begins at a byte where it holds plain numbers alone.
+     *
+     * @return where the next line begins; -1 where the line holds anything else or may not be read
+     *     to its end yet, and was not taken
+     */
+    private int takePlain(byte[] bytes, int from, int filled) {
+        int at = from;
         for (int column = 0; column < wantedAt.length; column++) {
-            while (atBlanks && cell < to && (bytes[cell] == ' ' || bytes[cell] == '\t')) {
-                cell++;
-            }
-            int end = cell;
-            while (end < to && bytes[end] != sign && !(atBlanks && bytes[end] == '\t')) {
-                if (bytes[end] == '"') {
-                    return false;
+            if (column > 0) {
+                if (at == filled || !isBetween(bytes[at])) {
+                    return -1;
                 }
-                end++;
+                at++;
             }
-            int at = wantedAt[column];
-            if (at >= 0) {
-                row[at] = Decimals.parse(bytes, cell, end, mark);
-                if (Double.isNaN(row[at])) {
-                    return false;
+            at = behindBlanks(bytes, at, filled);
+            int wanted = wantedAt[column];
+            if (wanted >= 0) {
+                row[wanted] = decimals.read(bytes, at, filled, mark);
+                if (Double.isNaN(row[wanted])) {
+                    return -1;
                 }
-                taken++;
+                at = decimals.end();
+            } else {
+                at = behindCell(bytes, at, filled);
             }
-            cell = Math.min(end + 1, to);
+            at = atBlanks ? at : behindBlanks(bytes, at, filled);
         }
-        if (taken == 0) {
-            return false;
+        if (at == from || at == filled || !isBetween(bytes[at]) && !isEnd(bytes[at])) {
+            return -1;
+        }
+        while (at < filled && !isEnd(bytes[at])) {
+            at++;
+        }
+        if (at == filled || bytes[at] == '\r' && at + 1 == filled) {
+            return -1;
         }
         keep();
-        return true;
+        return at + (bytes[at] == '\r' && bytes[at + 1] == '\n' ? 2 : 1);
+    }
+
+    private boolean isBetween(byte letter) {
+        return letter == sign || atBlanks && letter == '\t';
+    }
+
+    private static boolean isEnd(byte letter) {
+        return letter == '\n' || letter == '\r';
+    }
+
+    private int behindBlanks(byte[] bytes, int from, int filled) {
+        int at = from;
+        while (at < filled && (bytes[at] == ' ' || atBlanks && bytes[at] == '\t')) {
+            at++;
+        }
+        return at;
+    }
+
+    /** A quote may hide what parts the cells: the line ends there for who reads plain ones. */
+    private int behindCell(byte[] bytes, int from, int filled) {
+        int at = from;
+        while (at < filled && !isBetween(bytes[at]) && !isEnd(bytes[at]) && bytes[at] != '"') {
+            at++;
+        }
+        return at;
     }
 
     void take(int line, List<String> cells) {

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.SequenceInputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.twinbar.quantity.Unit;
 
 /**
@@ -93,6 +94,12 @@ public final class Curves {
             Place file, byte[] sample, int length, ReadAs as, Encoding encoding) {
         int mark = encoding.markLength(sample, length);
         if (length > FEW) {
+            if (encoding == Encoding.UTF_8 && as.equals(ReadAs.found())) {
+                Optional<Layout> plain = PlainLayout.find(file, sample, mark, FEW);
+                if (plain.isPresent()) {
+                    return plain.get();
+                }
+            }
             try {
                 List<String> few = lines(sample, mark, FEW, encoding);
                 Layout layout = Layout.ofText(file, few, as, encoding);

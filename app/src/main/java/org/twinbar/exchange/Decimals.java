@@ -2,7 +2,10 @@ package org.twinbar.exchange;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 
-/** Reads plain decimal numbers straight from the bytes of a line. */
+/**
+ * Reads plain decimal numbers straight from bytes, one after another: no thousands marked off, and
+ * no sign but {@code +} and {@code -}. One thread at a time uses it.
+ */
 final class Decimals {
 
     /** Powers of ten that doubles hold exactly. */
@@ -17,6 +20,8 @@ final class Decimals {
     /** Beyond this an exponent is read no further: the number is zero or too large already. */
     private static final int LARGEST_EXPONENT = 10_000;
 
+    private static final int NO_EXPONENT = Integer.MIN_VALUE;
+
     static {
         EXACT_POWERS[0] = 1;
         for (int i = 1; i < EXACT_POWERS.length; i++) {
@@ -24,59 +29,52 @@ final class Decimals {
         }
     }
 
-    private Decimals() {}
+    private int end;
+
+    /** Returns the first byte behind the number that was read last. */
+    int end() {
+        return end;
+    }
 
     /**
-     * Returns the double nearest to the number that stands in a range of bytes, or NaN where no
-     * plain, finite decimal number does: no thousands marked off, no sign but {@code +} and
-     * {@code -}, nothing beside it but spaces.
+     * Returns the double nearest to the plain decimal number that begins at a byte, and remembers
+     * where it {@linkplain #end ends}; NaN where none begins there, or it is not finite.
      *
      * <p>A number of at most 53 bits times a power of ten up to 22 is one multiplication or
      * division of exact doubles, rounded once (W. D. Clinger, How to read floating point numbers
      * accurately, 1990, section 4); others are left to the library.
      */
-    static double parse(byte[] bytes, int from, int to, byte mark) {
-        int start = from;
-        int end = to;
-        while (start < end && bytes[start] == ' ') {
-            start++;
-        }
-        while (end > start && bytes[end - 1] == ' ') {
-            end--;
-        }
+    double read(byte[] bytes, int start, int limit, byte mark) {
         int at = start;
-        boolean negative = at < end && bytes[at] == '-';
-        at += negative || at < end && bytes[at] == '+' ? 1 : 0;
+        boolean negative = at < limit && bytes[at] == '-';
+        at += negative || at < limit && bytes[at] == '+' ? 1 : 0;
+        int first = at;
+        int markedAt = -1;
         long digits = 0;
-        int significant = 0;
-        int decimals = 0;
-        boolean any = false;
-        boolean marked = false;
-        for (; at < end; at++) {
+        for (; at < limit; at++) {
             int digit = bytes[at] - '0';
             if (digit >= 0 && digit <= 9) {
-                any = true;
-                significant += significant > 0 || digit > 0 ? 1 : 0;
                 digits = 10 * digits + digit;
-                decimals += marked ? 1 : 0;
-            } else if (bytes[at] == mark && !marked) {
-                marked = true;
+            } else if (bytes[at] == mark && markedAt < 0) {
+                markedAt = at;
             } else {
                 break;
             }
         }
-        if (!any) {
+        int written = at - first - (markedAt < 0 ? 0 : 1);
+        end = at;
+        if (written <= 0) {
             return Double.NaN;
         }
-        int power = -decimals;
-        if (at < end) {
-            int exponent = exponent(bytes, at, end);
-            if (exponent == Integer.MIN_VALUE) {
+        int power = markedAt < 0 ? 0 : markedAt + 1 - at;
+        if (at < limit && (bytes[at] | 0x20) == 'e') {
+            int exponent = exponent(bytes, at + 1, limit);
+            if (exponent == NO_EXPONENT) {
                 return Double.NaN;
             }
             power += exponent;
         }
-        if (significant <= MOST_DIGITS
+        if (written <= MOST_DIGITS
                 && digits <= LARGEST_EXACT
                 && Math.abs(power) < EXACT_POWERS.length) {
             double value = power < 0 ? digits / EXACT_POWERS[-power] : digits * EXACT_POWERS[power];
@@ -85,26 +83,18 @@ final class Decimals {
         return byLibrary(bytes, start, end, mark);
     }
 
-    /** Returns the power of ten that stands there; the least integer where none does. */
-    private static int exponent(byte[] bytes, int from, int end) {
-        if ((bytes[from] | 0x20) != 'e') {
-            return Integer.MIN_VALUE;
-        }
-        int at = from + 1;
-        boolean negative = at < end && bytes[at] == '-';
-        at += negative || at < end && bytes[at] == '+' ? 1 : 0;
-        if (at == end) {
-            return Integer.MIN_VALUE;
-        }
+    /** Returns the power of ten that stands there, and moves the end behind it. */
+    private int exponent(byte[] bytes, int from, int limit) {
+        int at = from;
+        boolean negative = at < limit && bytes[at] == '-';
+        at += negative || at < limit && bytes[at] == '+' ? 1 : 0;
+        int first = at;
         int exponent = 0;
-        for (; at < end; at++) {
-            int digit = bytes[at] - '0';
-            if (digit < 0 || digit > 9) {
-                return Integer.MIN_VALUE;
-            }
-            exponent = Math.min(LARGEST_EXPONENT, 10 * exponent + digit);
+        for (; at < limit && bytes[at] >= '0' && bytes[at] <= '9'; at++) {
+            exponent = Math.min(LARGEST_EXPONENT, 10 * exponent + bytes[at] - '0');
         }
-        return negative ? -exponent : exponent;
+        end = at;
+        return at == first ? NO_EXPONENT : negative ? -exponent : exponent;
     }
 
     private static double byLibrary(byte[] bytes, int start, int end, byte mark) {

@@ -104,7 +104,7 @@ record Layout(Dialect dialect, List<Column> columns, boolean isCertain) {
                 as.decimalMark().isPresent() || marks.areSeen());
     }
 
-    private static List<Column> columns(Place file, Row header, ReadAs as) {
+    static List<Column> columns(Place file, Row header, ReadAs as) {
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < header.filledWidth(); i++) {
             columns.add(Column.of(i, header.cell(i)));

@@ -86,6 +86,22 @@ final class Lines {
         return 0;
     }
 
+    /** Returns where the next line begins among the bytes. */
+    int next() {
+        return next;
+    }
+
+    /** Returns how many of the bytes have been read; a line that ends there may go on. */
+    int filled() {
+        return filled;
+    }
+
+    /** Passes the next line over, which somebody has read from its bytes. */
+    void pass(int behindIt) {
+        next = behindIt;
+        number++;
+    }
+
     byte[] bytes() {
         return buffer;
     }

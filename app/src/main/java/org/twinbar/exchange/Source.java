@@ -91,9 +91,10 @@ public final class Source {
             return this;
         }
         try (InputStream in = open()) {
-            byte[] room = new byte[Math.min(in.available(), MOST_AT_HAND) + 1];
+            byte[] room = new byte[Math.min(in.available(), MOST_AT_HAND)];
             int read = in.readNBytes(room, 0, room.length);
-            return read == room.length ? this : of(name, Arrays.copyOf(room, read));
+            boolean isAll = in.read() < 0;
+            return isAll ? of(name, read == room.length ? room : Arrays.copyOf(room, read)) : this;
         } catch (IOException e) {
             throw unreadable(e);
         }

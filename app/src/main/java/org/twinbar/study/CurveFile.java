@@ -42,6 +42,6 @@ final class CurveFile {
                     problem.first().line().orElse(0),
                     problem.sentence()));
         }
-        return new Recordings.Recording(channels, KeptFile.of(source), findings);
+        return new Recordings.Recording(channels, source, findings);
     }
 }

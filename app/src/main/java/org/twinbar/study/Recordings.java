@@ -3,6 +3,7 @@ package org.twinbar.study;
 import java.util.List;
 import java.util.Map;
 import org.twinbar.exchange.Place;
+import org.twinbar.exchange.Source;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Channel;
 
@@ -23,9 +24,10 @@ interface Recordings {
      * A curve that was read.
      *
      * @param channels in the units of the method, all of one length
+     * @param source what they were read from
      * @param findings what was wrong with some of its rows
      */
-    record Recording(Map<Channel, double[]> channels, KeptFile file, List<Finding> findings) {
+    record Recording(Map<Channel, double[]> channels, Source source, List<Finding> findings) {
         public Recording {
             channels = Ordered.copy(channels);
             findings = List.copyOf(findings);

@@ -49,7 +49,7 @@ final class Thinning {
                 pick(x, kept),
                 pick(y, kept),
                 moved,
-                recording.file(),
+                KeptFile.of(recording.source()),
                 recording.rows()));
     }
 

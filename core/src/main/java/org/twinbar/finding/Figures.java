@@ -1,6 +1,7 @@
 package org.twinbar.finding;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Numbers as they stand in the sentence of a finding, the same in every locale. */
 public final class Figures {
@@ -22,6 +23,8 @@ public final class Figures {
             return "0";
         }
         int whole = (int) Math.floor(StrictMath.log10(Math.abs(value))) + 1;
-        return String.format(Locale.ROOT, "%." + Math.max(0, figures - whole) + "f", value);
+        return BigDecimal.valueOf(value)
+                .setScale(Math.max(0, figures - whole), RoundingMode.HALF_UP)
+                .toPlainString();
     }
 }

@@ -12,7 +12,7 @@ public record Finding(Kind kind, List<String> arguments) {
 
     public Finding {
         arguments = List.copyOf(arguments);
-        int places = kind.pattern().split("%s", -1).length - 1;
+        int places = kind.places();
         if (places != arguments.size()) {
             throw new IllegalArgumentException("finding '%s' has %s places, %s arguments"
                     .formatted(kind.code(), places, arguments.size()));
@@ -75,6 +75,14 @@ public record Finding(Kind kind, List<String> arguments) {
 
         public static Kind serious(String code, String pattern) {
             return new Kind(code, Level.SERIOUS, pattern);
+        }
+
+        private int places() {
+            int places = 0;
+            for (int at = pattern.indexOf("%s"); at >= 0; at = pattern.indexOf("%s", at + 2)) {
+                places++;
+            }
+            return places;
         }
 
         public Finding with(Object... arguments) {

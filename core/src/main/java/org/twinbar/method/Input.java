@@ -30,6 +30,12 @@ public record Input(
         return new Input(name, label, unit, instrument, limits, Limits.between(lowest, highest));
     }
 
+    /** By name alone, as readings are found by it thousands of times. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     @Override
     public String column() {
         return unit.code().isEmpty() ? name : name + "_" + unit.code();

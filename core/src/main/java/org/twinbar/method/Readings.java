@@ -85,8 +85,11 @@ public final class Readings {
     private Source own(Input input) {
         Recorded.Number number = recorded.number(input);
         Recorded.Reader reader = recorded.reader(input.name(), input.instrument(), input.unit());
-        String name = number.reach() == Source.Reach.OWN ? named(input) : plain(input);
-        return recorded.own(input.name(), () -> number.own(name, reader.instrument()));
+        return recorded.own(
+                input.name(),
+                () -> number.own(
+                        number.reach() == Source.Reach.OWN ? named(input) : plain(input),
+                        reader.instrument()));
     }
 
     /** Returns how many readings a number has; 0 where it was not read. */

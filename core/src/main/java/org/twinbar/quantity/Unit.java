@@ -82,6 +82,12 @@ public record Unit(
         return offset.signum() == 0;
     }
 
+    /** By code alone: what is in this unit is looked up more often than it is compared. */
+    @Override
+    public int hashCode() {
+        return code.hashCode();
+    }
+
     /** Returns the symbol, or "a plain number" where there is none. */
     public String named() {
         return symbol.isEmpty() ? "a plain number" : symbol;

@@ -6,12 +6,17 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Readings;
 import org.twinbar.method.section.Side;
 
-/** The ways in which a section may be known: two sides, a diameter, or its area. */
-record Section(Input width, Input thickness, Input diameter, Input area, Input ridges) {
+/**
+ * The ways in which a section may be known: two sides, a diameter, or its area.
+ *
+ * @param missing why it can't be known where none of them was read, in words
+ */
+record Section(
+        Input width, Input thickness, Input diameter, Input area, Input ridges, String missing) {
 
-    static final Section PULLED = new Section(
+    static final Section PULLED = of(
             PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA, Side.RIDGES);
-    static final Section BEFORE = new Section(
+    static final Section BEFORE = of(
             PullForm.WIDTH_BEFORE,
             PullForm.THICKNESS_BEFORE,
             PullForm.DIAMETER_BEFORE,
@@ -38,10 +43,11 @@ record Section(Input width, Input thickness, Input diameter, Input area, Input r
         return Side.of(readings, measured, ridges);
     }
 
-    /** Returns why the area can't be known, in words. */
-    String missing() {
-        return "neither %s and %s nor %s nor %s was given"
+    private static Section of(
+            Input width, Input thickness, Input diameter, Input area, Input ridges) {
+        String missing = "neither %s and %s nor %s nor %s was given"
                 .formatted(plain(width), plain(thickness), plain(diameter), plain(area));
+        return new Section(width, thickness, diameter, area, ridges, missing);
     }
 
     private static String plain(Input input) {
