@@ -6,7 +6,8 @@ enum Aspect {
     TEST("test"),
     CLAIM("claim"),
     LEFT_OUT("left out"),
-    READING("reading");
+    READING("reading"),
+    PHOTO("photo");
 
     private final String word;
 

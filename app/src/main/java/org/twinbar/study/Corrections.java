@@ -3,19 +3,49 @@ package org.twinbar.study;
 import java.util.Map;
 import java.util.Optional;
 
-/** What cells of a table were corrected to; the table itself stays as it came. */
-record Corrections(Map<Cell, Reading.Corrected> cells) {
+/**
+ * What was said of cells of a table after it came: readings that were typed where it had none, and
+ * corrections. The table itself stays as it came.
+ */
+record Corrections(Map<Cell, Said> cells) {
 
     static final Corrections NONE = new Corrections(Map.of());
 
     /** A cell by its line in the file and its header. */
     record Cell(int line, String header) {}
 
+    /**
+     * What was said of one cell.
+     *
+     * @param typed the first reading, where the table had none
+     * @param corrected what that, or what stood in the table, was corrected to last
+     */
+    record Said(Optional<Reading.Typed> typed, Optional<Reading.Corrected> corrected) {
+
+        Said {
+            if (typed.isEmpty() && corrected.isEmpty()) {
+                throw new IllegalArgumentException("nothing was said of the cell");
+            }
+        }
+
+        static Said first(Reading.Typed typed) {
+            return new Said(Optional.of(typed), Optional.empty());
+        }
+
+        /** Returns what counts now. */
+        String counting() {
+            return corrected
+                    .map(Reading.Corrected::text)
+                    .or(() -> typed.map(Reading.Typed::text))
+                    .orElseThrow();
+        }
+    }
+
     Corrections {
         cells = Map.copyOf(cells);
     }
 
-    Optional<Reading.Corrected> of(int line, String header) {
+    Optional<Said> of(int line, String header) {
         return cells.isEmpty()
                 ? Optional.empty()
                 : Optional.ofNullable(cells.get(new Cell(line, header)));

@@ -172,7 +172,7 @@ final class Draft {
                 Aspect.READING,
                 State.correction(cell, code, reading.counting(), text),
                 Optional.of(why),
-                state.lastCorrection(cell));
+                state.lastSpoken(cell).map(State.Spoken::entry));
     }
 
     private State.OfSpecimen specimen(State state, String method, String code) {

@@ -85,10 +85,17 @@ final class SpecimenRow {
         for (Column column : table.columns()) {
             boolean reading =
                     columns.readings().values().stream().anyMatch(group -> group.contains(column));
-            Optional<Reading.Corrected> corrected = corrections.of(row.line(), column.header());
-            if (reading && (corrected.isPresent() || !asItCame(column).isEmpty())) {
+            Optional<Corrections.Said> said = corrections.of(row.line(), column.header());
+            String inFile = asItCame(column);
+            if (reading && (said.isPresent() || !inFile.isEmpty())) {
+                Optional<Reading.Typed> typed = said.flatMap(Corrections.Said::typed);
                 came.add(new Reading(
-                        column.header(), asItCame(column), file, row.line(), corrected));
+                        column.header(),
+                        typed.map(Reading.Typed::text).orElse(inFile),
+                        file,
+                        row.line(),
+                        typed,
+                        said.flatMap(Corrections.Said::corrected)));
             }
         }
         return came;
@@ -141,7 +148,8 @@ final class SpecimenRow {
     }
 
     private double number(Input input, Column column) {
-        double value = columns.conversionOf(input, column).apply(parse(column));
+        double value = columns.conversionOf(input, column)
+                .apply(parse(column, column.unit().orElse(input.unit())));
         if (!input.limits().allow(value)) {
             throw place(column)
                     .refuse("%s of %s is %s, must be %s"
@@ -155,8 +163,10 @@ final class SpecimenRow {
     }
 
     private double uncertainty(Input input, Column column) {
-        double value =
-                column.unit().orElse(input.unit()).differenceTo(input.unit()).apply(parse(column));
+        double value = column.unit()
+                .orElse(input.unit())
+                .differenceTo(input.unit())
+                .apply(parse(column, Unit.ONE));
         if (!(value >= 0)) {
             throw place(column)
                     .refuse("the standard uncertainty is %s, must be zero or more"
@@ -170,9 +180,11 @@ final class SpecimenRow {
         return words.isEmpty() ? "a number" : words;
     }
 
-    private double parse(Column column) {
+    private double parse(Column column, Unit unit) {
         try {
-            return table.dialect().number(text(column));
+            return corrections.of(row.line(), column.header()).isPresent()
+                    ? TypedNumber.parse(text(column), unit)
+                    : table.dialect().number(text(column));
         } catch (QuantityException e) {
             throw place(column).value(text(column)).refuseValue("is not a number");
         }
@@ -194,10 +206,19 @@ final class SpecimenRow {
         readings.word(words, word);
     }
 
+    /** Returns what counts under a header. */
+    String text(String header) {
+        return table.columns().stream()
+                .filter(column -> column.header().equals(header))
+                .map(this::text)
+                .findFirst()
+                .orElse("");
+    }
+
     private String text(Column column) {
         return corrections
                 .of(row.line(), column.header())
-                .map(corrected -> corrected.text().strip())
+                .map(said -> said.counting().strip())
                 .orElseGet(() -> asItCame(column));
     }
 

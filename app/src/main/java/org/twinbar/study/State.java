@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,8 +32,9 @@ final class State {
     private final List<Claim> claims = new ArrayList<>();
     private final Map<OfSpecimen, LeftOut> leftOut = new HashMap<>();
     private final Map<OfSpecimen, UUID> lastWord = new HashMap<>();
-    private final Map<UUID, Map<Corrections.Cell, Reading.Corrected>> corrections = new HashMap<>();
-    private final Map<CellOf, UUID> lastCorrection = new HashMap<>();
+    private final Map<UUID, Map<Corrections.Cell, Corrections.Said>> corrections = new HashMap<>();
+    private final Map<CellOf, Spoken> lastSpoken = new HashMap<>();
+    private final Map<OfSpecimen, List<Photo>> photos = new HashMap<>();
     private final List<Change> history = new ArrayList<>();
 
     private State() {}
@@ -49,6 +51,14 @@ final class State {
 
     /** A cell of a test's table. */
     record CellOf(UUID test, Corrections.Cell cell) {}
+
+    /**
+     * The last entry on a cell.
+     *
+     * @param from what counted before it
+     * @param to what counts since
+     */
+    record Spoken(UUID entry, String from, String to, ZonedDateTime when, String who) {}
 
     /** @throws StoreException where an entry can't be understood, or there is no study */
     static State of(List<Entry> entries) {
@@ -78,6 +88,8 @@ final class State {
             leaveOut(entry, value);
         } else if (entry.aspect().equals(Aspect.READING.word())) {
             correct(entry, value);
+        } else if (entry.aspect().equals(Aspect.PHOTO.word())) {
+            photo(entry, value);
         }
     }
 
@@ -177,22 +189,54 @@ final class State {
         UUID test = UUID.fromString(value.path("test").asText());
         Corrections.Cell cell = new Corrections.Cell(
                 value.path("line").asInt(), value.path("column").asText());
+        String from = value.path("from").asText();
         String to = value.path("to").asText();
-        Change change = new Change(
-                "%s of %s: %s → %s"
-                        .formatted(
-                                cell.header(),
-                                value.path("specimen").asText(),
-                                value.path("from").asText(),
-                                to),
-                entry.at().atZone(entry.zone()),
-                entry.who(),
-                entry.reason().orElse("no reason was given"));
-        corrections
-                .computeIfAbsent(test, it -> new HashMap<>())
-                .put(cell, new Reading.Corrected(to, change));
-        lastCorrection.put(new CellOf(test, cell), entry.id());
-        history.add(change);
+        ZonedDateTime when = when(entry, value);
+        Map<Corrections.Cell, Corrections.Said> cells =
+                corrections.computeIfAbsent(test, it -> new HashMap<>());
+        Corrections.Said before = cells.get(cell);
+        if (before == null && from.isBlank()) {
+            cells.put(cell, Corrections.Said.first(new Reading.Typed(to, when, entry.who())));
+        } else {
+            Change change = new Change(
+                    "%s of %s: %s → %s"
+                            .formatted(
+                                    cell.header(),
+                                    value.path("specimen").asText(),
+                                    from.isBlank() ? "nothing" : from,
+                                    to.isBlank() ? "nothing" : to),
+                    entry.at().atZone(entry.zone()),
+                    entry.who(),
+                    entry.reason().orElse("no reason was given"));
+            cells.put(
+                    cell,
+                    new Corrections.Said(
+                            before == null ? Optional.empty() : before.typed(),
+                            Optional.of(new Reading.Corrected(to, change))));
+            history.add(change);
+        }
+        lastSpoken.put(new CellOf(test, cell), new Spoken(entry.id(), from, to, when, entry.who()));
+    }
+
+    /** Of what waited on a phone: when it was noted there, not when it arrived. */
+    private static ZonedDateTime when(Entry entry, JsonNode value) {
+        Instant at = value.has("noted") ? Instant.parse(value.path("noted").asText()) : entry.at();
+        return at.atZone(entry.zone());
+    }
+
+    private void photo(Entry entry, JsonNode value) {
+        OfSpecimen specimen = new OfSpecimen(
+                UUID.fromString(value.path("test").asText()),
+                value.path("specimen").asText());
+        photos.computeIfAbsent(specimen, it -> new ArrayList<>())
+                .add(new Photo(file(value.path("file")), when(entry, value), entry.who()));
+    }
+
+    static ObjectNode photo(OfSpecimen specimen, KeptFile file) {
+        ObjectNode json =
+                object().put("test", specimen.test().toString()).put("specimen", specimen.code());
+        json.set("file", json(file));
+        return json;
     }
 
     static ObjectNode correction(CellOf cell, String specimen, String from, String to) {
@@ -240,8 +284,13 @@ final class State {
         return new Corrections(corrections.getOrDefault(test, Map.of()));
     }
 
-    Optional<UUID> lastCorrection(CellOf cell) {
-        return Optional.ofNullable(lastCorrection.get(cell));
+    /** Returns the last entry on a cell. */
+    Optional<Spoken> lastSpoken(CellOf cell) {
+        return Optional.ofNullable(lastSpoken.get(cell));
+    }
+
+    List<Photo> photos(OfSpecimen specimen) {
+        return photos.getOrDefault(specimen, List.of());
     }
 
     List<Change> history() {

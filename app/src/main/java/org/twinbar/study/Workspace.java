@@ -32,12 +32,14 @@ public final class Workspace implements AutoCloseable {
     private final Methods methods;
     private final Clock clock;
     private final String program;
+    private final Typing typing;
 
     private Workspace(Store store, Methods methods, Clock clock, String program) {
         this.store = store;
         this.methods = methods;
         this.clock = clock;
         this.program = program;
+        this.typing = new Typing(store, methods, clock);
     }
 
     /**
@@ -217,6 +219,11 @@ public final class Workspace implements AutoCloseable {
 
     private Draft draft(Act act, UUID study, List<Entry> before) {
         return new Draft(store, methods, clock, act, study, before);
+    }
+
+    /** Returns what is typed by hand. */
+    public Typing typing() {
+        return typing;
     }
 
     /** Calculates a study and judges its claims. */

@@ -263,8 +263,8 @@ final class Studies {
                 group,
                 factors,
                 List.of(
-                        new Reading("width_1_mm", "10.02", table, number + 1, Optional.empty()),
-                        new Reading(
+                        Reading.inFile("width_1_mm", "10.02", table, number + 1, Optional.empty()),
+                        Reading.inFile(
                                 "thickness_1_mm",
                                 Written.fixed(thickness, 2),
                                 table,

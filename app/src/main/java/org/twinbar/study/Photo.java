@@ -1,0 +1,11 @@
+package org.twinbar.study;
+
+import java.time.ZonedDateTime;
+
+/**
+ * A photo of a specimen, kept byte for byte.
+ *
+ * @param when it was taken, as the one who took it says
+ * @param who as they named themselves
+ */
+public record Photo(KeptFile file, ZonedDateTime when, String who) {}

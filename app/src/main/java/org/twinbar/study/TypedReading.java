@@ -1,0 +1,41 @@
+package org.twinbar.study;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * What a person typed into one field, and what they knew when they did.
+ *
+ * @param method of the test
+ * @param specimen its code
+ * @param column header of the field
+ * @param text as typed; empty takes the reading away again
+ * @param seen the last entry on the cell that the form had seen, none where there was none
+ * @param why the reason, where it takes the place of something
+ * @param doubt whether the person stands by a value that was doubted
+ * @param noted when it was typed, where that is not now
+ */
+public record TypedReading(
+        String method,
+        String specimen,
+        String column,
+        String text,
+        Optional<UUID> seen,
+        Optional<String> why,
+        Doubt doubt,
+        Optional<Instant> noted) {
+
+    /** Whether a person stands by an unusual value. */
+    public enum Doubt {
+        /** They have not been asked. */
+        ASK,
+        /** They were asked, and it stays. */
+        CONFIRMED
+    }
+
+    public TypedReading {
+        text = text.strip();
+        why = why.map(String::strip).filter(words -> !words.isEmpty());
+    }
+}

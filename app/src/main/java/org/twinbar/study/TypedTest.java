@@ -1,0 +1,163 @@
+package org.twinbar.study;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.UUID;
+import org.twinbar.decision.LeftOut;
+import org.twinbar.exchange.Column;
+import org.twinbar.exchange.Row;
+import org.twinbar.exchange.Table;
+import org.twinbar.method.Description;
+import org.twinbar.method.Input;
+import org.twinbar.method.Named;
+import org.twinbar.quantity.Unit;
+
+/**
+ * A test as it is typed: what is asked of each specimen, and what stands there by now.
+ *
+ * @param fields in the order of the table's columns
+ * @param specimens in the order of the table
+ */
+public record TypedTest(Description description, List<Field> fields, List<Specimen> specimens) {
+
+    public TypedTest {
+        fields = List.copyOf(fields);
+        specimens = List.copyOf(specimens);
+    }
+
+    /**
+     * A column whose cells are typed.
+     *
+     * @param named an {@link Input} or {@link org.twinbar.method.Words}
+     * @param unit of what is typed without one
+     * @param repeat which of several readings of one thing it is
+     */
+    public record Field(Named named, String header, Unit unit, OptionalInt repeat) {
+
+        /** Returns what people read, such as {@code Width, reading 2}. */
+        public String label() {
+            return repeat.isPresent()
+                    ? "%s, reading %s".formatted(named.label(), repeat.getAsInt())
+                    : named.label();
+        }
+    }
+
+    /**
+     * What stands in a cell.
+     *
+     * @param text what counts now; empty where nothing was read
+     * @param entry the last entry on it, which a form sends back to say what it saw
+     * @param when that was made, and {@code who} made it; nothing where the table came so
+     */
+    public record Cell(
+            String text, Optional<UUID> entry, Optional<ZonedDateTime> when, Optional<String> who) {
+
+        public boolean isBlank() {
+            return text.isBlank();
+        }
+    }
+
+    /**
+     * A specimen.
+     *
+     * @param number its place in the order, from 1
+     * @param line of the table
+     * @param cells by the header of their field
+     */
+    public record Specimen(
+            String code,
+            int number,
+            int line,
+            String group,
+            Map<String, String> factors,
+            Map<String, Cell> cells,
+            Optional<LeftOut> leftOut,
+            List<Photo> photos) {
+
+        public Specimen {
+            factors = Ordered.copy(factors);
+            cells = Ordered.copy(cells);
+            photos = List.copyOf(photos);
+        }
+
+        /** Whether nothing is left to type: each field has something, or it doesn't count. */
+        public boolean isDone() {
+            return leftOut.isPresent() || cells.values().stream().noneMatch(Cell::isBlank);
+        }
+    }
+
+    static TypedTest of(State state, State.KeptTest test, Description description, Table table) {
+        Columns columns = Columns.of(
+                table, description, Presets.of(description, test.sheet().set()));
+        List<Field> fields = fields(table, columns);
+        Corrections corrections = state.corrections(test.id());
+        List<Specimen> specimens = new ArrayList<>();
+        for (Row row : table.rows()) {
+            SpecimenRow specimen = new SpecimenRow(table, columns, row, corrections);
+            String code = specimen.code();
+            Map<String, Cell> cells = new HashMap<>();
+            for (Field field : fields) {
+                cells.put(field.header(), cell(state, test, specimen, field.header()));
+            }
+            specimens.add(new Specimen(
+                    code,
+                    specimens.size() + 1,
+                    specimen.line(),
+                    specimen.group(),
+                    specimen.factors(),
+                    cells,
+                    state.leftOut(test.id(), code),
+                    state.photos(new State.OfSpecimen(test.id(), code))));
+        }
+        return new TypedTest(description, fields, specimens);
+    }
+
+    private static List<Field> fields(Table table, Columns columns) {
+        Map<Column, Named> named = new HashMap<>();
+        columns.readings()
+                .forEach((name, group) -> group.forEach(column -> named.put(column, name)));
+        List<Field> fields = new ArrayList<>();
+        for (Column column : table.columns()) {
+            Named name = named.get(column);
+            if (name != null) {
+                Unit unit =
+                        column.unit().orElse(name instanceof Input input ? input.unit() : Unit.ONE);
+                fields.add(new Field(name, column.header(), unit, column.repeat()));
+            }
+        }
+        return fields;
+    }
+
+    private static Cell cell(
+            State state, State.KeptTest test, SpecimenRow specimen, String header) {
+        Optional<State.Spoken> last = state.lastSpoken(
+                new State.CellOf(test.id(), new Corrections.Cell(specimen.line(), header)));
+        return new Cell(
+                specimen.text(header),
+                last.map(State.Spoken::entry),
+                last.map(State.Spoken::when),
+                last.map(State.Spoken::who));
+    }
+
+    public Optional<Field> field(String header) {
+        return fields.stream().filter(it -> it.header().equals(header)).findFirst();
+    }
+
+    public Optional<Specimen> specimen(String code) {
+        return specimens.stream().filter(it -> it.code().equals(code)).findFirst();
+    }
+
+    /** Returns how far typing is, such as {@code 4 of 12 done, 8 to go}. */
+    public String progress() {
+        long done = specimens.stream().filter(Specimen::isDone).count();
+        long left = specimens.size() - done;
+        return left == 0
+                ? "all %s done".formatted(specimens.size())
+                : "%s of %s done, %s to go".formatted(done, specimens.size(), left);
+    }
+}

@@ -1,0 +1,274 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Row;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.exchange.Table;
+import org.twinbar.method.Description;
+import org.twinbar.method.Methods;
+import org.twinbar.store.Digest;
+import org.twinbar.store.Entry;
+import org.twinbar.store.Store;
+import org.twinbar.store.StoreException;
+
+/**
+ * Readings that are typed by hand, each cell by itself, at the desk or on a phone at the rig.
+ *
+ * <p>A form says which entry of the cell it saw, so that two windows don't overwrite each other,
+ * and each act has an identity made by whoever types, so that one that waited on a phone and is
+ * sent twice is written once.
+ */
+public final class Typing {
+
+    static final String UNDO = "undo";
+
+    private static final String TYPED_AGAIN = "typed again after it was taken away";
+
+    /** A phone's clock may run ahead of ours; beyond this it is wrong, and ours is taken. */
+    private static final Duration CLOCKS_APART = Duration.ofMinutes(5);
+
+    private final Store store;
+    private final Methods methods;
+    private final Clock clock;
+
+    Typing(Store store, Methods methods, Clock clock) {
+        this.store = store;
+        this.methods = methods;
+        this.clock = clock;
+    }
+
+    /** Returns the entry that an act on a cell makes, for a form that has not seen it yet. */
+    public static UUID entryOf(UUID act) {
+        return new Act(act, "anybody").entry(0);
+    }
+
+    /**
+     * Returns a test as it is typed.
+     *
+     * @throws InputException where the study has no such test
+     */
+    public TypedTest test(StudyName study, String method) {
+        return at(study, method).typed();
+    }
+
+    /** What a use case needs to know of a test. */
+    private record At(State state, State.KeptTest test, Description description, Table table) {
+
+        TypedTest typed() {
+            return TypedTest.of(state, test, description, table);
+        }
+    }
+
+    private At at(StudyName study, String method) {
+        return at(State.of(store.about(study.id().toString())), method);
+    }
+
+    private At at(State state, String method) {
+        State.KeptTest test = state.test(method)
+                .orElseThrow(
+                        () -> new InputException("the study has no %s test".formatted(method)));
+        byte[] bytes = store.files().read(new Digest(test.table().sha256()));
+        return new At(
+                state,
+                test,
+                Calculation.method(methods, method).description(),
+                TableFile.read(Upload.of(test.table().name(), bytes)));
+    }
+
+    /**
+     * Keeps a reading that was typed, unless there is something to ask first.
+     *
+     * @throws InputException where it can't be calculated with, or there is no such field
+     */
+    public synchronized Typed enter(Act act, StudyName study, TypedReading reading) {
+        List<Entry> before = store.about(study.id().toString());
+        if (isDone(act, before)) {
+            return new Typed.Saved(Optional.of(act.entry(0)));
+        }
+        At at = at(State.of(before), reading.method());
+        TypedTest test = at.typed();
+        TypedTest.Specimen specimen = specimen(test, reading.specimen());
+        TypedTest.Field field = field(test, reading.column());
+        TypedTest.Cell cell = specimen.cells().get(field.header());
+        if (reading.text().equals(cell.text())) {
+            return new Typed.Saved(cell.entry());
+        }
+        if (!cell.entry().equals(reading.seen())) {
+            return new Typed.Conflict(cell.text(), cell.who().orElse("the table"), cell.entry());
+        }
+        TypedCheck check = new TypedCheck(test, specimen, field);
+        check.require(reading.text());
+        if (reading.doubt() == TypedReading.Doubt.ASK) {
+            Optional<String> doubt = check.doubt(reading.text());
+            if (doubt.isPresent()) {
+                return new Typed.Doubted(doubt.get());
+            }
+        }
+        if (!cell.isBlank() && reading.why().isEmpty()) {
+            return new Typed.WhyAsked(cell.text());
+        }
+        ObjectNode value = State.correction(
+                cell(at, specimen, field), specimen.code(), cell.text(), reading.text());
+        if (reading.doubt() == TypedReading.Doubt.CONFIRMED) {
+            value.put("confirmed", true);
+        }
+        noted(reading.noted()).ifPresent(time -> value.put("noted", time.toString()));
+        boolean replaces = cell.entry().isPresent() || !cell.isBlank();
+        Optional<String> reason =
+                replaces ? reading.why().or(() -> Optional.of(TYPED_AGAIN)) : Optional.empty();
+        append(act, study, Aspect.READING, value, reason, cell.entry());
+        return new Typed.Saved(Optional.of(act.entry(0)));
+    }
+
+    /**
+     * Puts back what stood in a cell before its last entry.
+     *
+     * @param seen the last entry, as the form saw it
+     * @return saved, or the conflict with what was entered since
+     * @throws InputException where nothing was entered there
+     */
+    public synchronized Typed undo(
+            Act act, StudyName study, String method, String code, String column, UUID seen) {
+        List<Entry> before = store.about(study.id().toString());
+        if (isDone(act, before)) {
+            return new Typed.Saved(Optional.of(act.entry(0)));
+        }
+        At at = at(State.of(before), method);
+        TypedTest test = at.typed();
+        TypedTest.Specimen specimen = specimen(test, code);
+        State.CellOf cell = cell(at, specimen, field(test, column));
+        State.Spoken last = at.state()
+                .lastSpoken(cell)
+                .orElseThrow(() -> new InputException(
+                        "there is nothing to undo at %s of %s".formatted(column, code)));
+        if (!last.entry().equals(seen)) {
+            return new Typed.Conflict(last.to(), last.who(), Optional.of(last.entry()));
+        }
+        append(
+                act,
+                study,
+                Aspect.READING,
+                State.correction(cell, code, last.to(), last.from()),
+                Optional.of(UNDO),
+                Optional.of(seen));
+        return new Typed.Saved(Optional.of(act.entry(0)));
+    }
+
+    /**
+     * Keeps a photo of a specimen.
+     *
+     * @param noted when it was taken, where that is not now
+     * @throws InputException where there is no such specimen, or the file is no photo
+     */
+    public synchronized void photo(
+            Act act,
+            StudyName study,
+            String method,
+            String code,
+            Upload photo,
+            Optional<Instant> noted) {
+        if (isDone(act, store.about(study.id().toString()))) {
+            return;
+        }
+        PhotoKind.of(photo);
+        At at = at(study, method);
+        specimen(at.typed(), code);
+        store.files().keep(photo.bytes());
+        ObjectNode value =
+                State.photo(new State.OfSpecimen(at.test().id(), code), photo.described());
+        noted(noted).ifPresent(time -> value.put("noted", time.toString()));
+        append(act, study, Aspect.PHOTO, value, Optional.empty(), Optional.empty());
+    }
+
+    /** Returns what a specimen gives as far as it was read, its curve included. */
+    public JudgedSpecimen result(StudyName study, String method, String code) {
+        At at = at(study, method);
+        int line = specimen(at.typed(), code).line();
+        Table table = at.table();
+        List<Row> row = table.rows().stream().filter(it -> it.line() == line).toList();
+        return Calculation.of(methods, at.test().sheet())
+                .with((Handed) (name, from) -> curve(at.test(), name))
+                .with(at.state().corrections(at.test().id()))
+                .with(Calculation.Drawing.RESULTS_ALONE)
+                .run(
+                        new Table(table.name(), table.columns(), row, table.dialect()),
+                        at.test().table())
+                .specimens()
+                .get(0);
+    }
+
+    private Upload curve(State.KeptTest test, String name) {
+        KeptFile file = Optional.ofNullable(test.curves().get(name))
+                .orElseThrow(() ->
+                        new InputException("the curve '%s' was not handed in yet".formatted(name)));
+        return Upload.of(name, store.files().read(new Digest(file.sha256())));
+    }
+
+    private Optional<Instant> noted(Optional<Instant> noted) {
+        return noted.filter(time -> time.isBefore(clock.instant().plus(CLOCKS_APART)));
+    }
+
+    private static boolean isDone(Act act, List<Entry> before) {
+        return before.stream().anyMatch(entry -> act.wrote(entry.id()));
+    }
+
+    private void append(
+            Act act,
+            StudyName study,
+            Aspect aspect,
+            ObjectNode value,
+            Optional<String> reason,
+            Optional<UUID> supersedes) {
+        try {
+            store.append(List.of(new Entry(
+                    act.entry(0),
+                    study.id().toString(),
+                    aspect.word(),
+                    value.toString(),
+                    clock.instant(),
+                    clock.getZone(),
+                    act.who(),
+                    reason,
+                    supersedes)));
+        } catch (StoreException e) {
+            throw new InputException(e.getMessage());
+        }
+    }
+
+    private static State.CellOf cell(At at, TypedTest.Specimen specimen, TypedTest.Field field) {
+        return new State.CellOf(
+                at.test().id(), new Corrections.Cell(specimen.line(), field.header()));
+    }
+
+    private static TypedTest.Specimen specimen(TypedTest test, String code) {
+        return test.specimen(code)
+                .orElseThrow(() -> new InputException("the %s test has no specimen '%s'%s"
+                        .formatted(
+                                test.description().name(),
+                                code,
+                                Spelling.hint(
+                                        code,
+                                        test.specimens().stream()
+                                                .map(TypedTest.Specimen::code)
+                                                .toList()))));
+    }
+
+    private static TypedTest.Field field(TypedTest test, String column) {
+        List<String> headers =
+                test.fields().stream().map(TypedTest.Field::header).toList();
+        return test.field(column)
+                .orElseThrow(() -> new InputException("the %s test has no reading '%s' among %s%s"
+                        .formatted(
+                                test.description().name(),
+                                column,
+                                String.join(", ", headers),
+                                Spelling.hint(column, headers))));
+    }
+}
