@@ -29,9 +29,9 @@ class CoreArchitectureTest {
     private static final List<String> ORDER = List.of(
             "quantity",
             "statistics",
+            "finding",
             "uncertainty",
             "instrument",
-            "finding",
             "specimen",
             "method",
             "treatment",

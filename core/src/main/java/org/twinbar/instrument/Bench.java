@@ -30,33 +30,38 @@ public final class Bench {
      * Returns this bench with the step of a display given, in a unit of the reading's dimension.
      */
     public Bench withResolution(String name, Quantity step) {
-        return with(name, (old, unit) -> old.withResolution(step.differenceIn(unit)));
+        return with(
+                name,
+                Naming.AS_READING,
+                (old, unit) -> old.withResolution(step.differenceIn(unit)));
     }
 
     /** Returns this bench with the standard uncertainty of a gain given, as a share. */
     public Bench withGain(String name, double standardUncertainty) {
-        return with(name, (old, unit) -> old.withGain(standardUncertainty));
+        return with(name, Naming.AS_READING, (old, unit) -> old.withGain(standardUncertainty));
     }
 
     /** Returns this bench with the standard uncertainty of a zero given. */
     public Bench withZero(String name, Quantity standardUncertainty) {
-        return with(name, (old, unit) -> old.withZero(standardUncertainty.differenceIn(unit)));
+        return with(
+                name,
+                Naming.AS_READING,
+                (old, unit) -> old.withZero(standardUncertainty.differenceIn(unit)));
     }
 
-    /** Returns this bench with an instrument whose calibration is known. */
+    /**
+     * Returns this bench with an instrument that has a name of its own; readings that are read on
+     * it share its errors.
+     */
     public Bench withInstrument(String name, Instrument instrument) {
-        return with(name, (old, unit) -> instrument);
+        return with(name, Naming.OWN, (old, unit) -> instrument.in(unit));
     }
 
-    private Bench with(String name, BiFunction<Instrument, Unit, Instrument> change) {
+    private Bench with(
+            String name, Naming naming, BiFunction<Instrument, Unit, Instrument> change) {
         Map<String, Given> more = new HashMap<>(given);
-        String key = key(name);
-        Given before = more.get(key);
-        more.put(
-                key,
-                before == null
-                        ? change::apply
-                        : (old, unit) -> change.apply(before.apply(old, unit), unit));
+        Given first = more.getOrDefault(key(name), new Given(Naming.AS_READING, (old, u) -> old));
+        more.put(key(name), first.then(naming, change));
         return new Bench(Map.copyOf(more));
     }
 
@@ -64,21 +69,30 @@ public final class Bench {
     public Instrument of(String reading, Kind kind, Unit unit) {
         Instrument usual = kind.usual(unit);
         Given forKind = given.get(key(kind.word()));
-        Instrument onBench = forKind == null ? usual : forKind.apply(usual, unit);
+        Instrument onBench = forKind == null ? usual : forKind.change().apply(usual, unit);
         Given forReading = given.get(key(reading));
-        return forReading == null
-                ? onBench
-                : forReading.apply(onBench, unit).withName(reading.replace('_', ' '));
-    }
-
-    /** Returns the names for which something was given, as readings or kinds. */
-    public java.util.Set<String> names() {
-        return given.keySet();
+        if (forReading == null) {
+            return onBench;
+        }
+        Instrument own = forReading.change().apply(onBench, unit);
+        return forReading.naming() == Naming.OWN ? own : own.withName(reading.replace('_', ' '));
     }
 
     private static String key(String name) {
         return name.strip().toLowerCase(java.util.Locale.ROOT).replace(' ', '_');
     }
 
-    private interface Given extends BiFunction<Instrument, Unit, Instrument> {}
+    /** What an instrument is called that was given for one reading. */
+    private enum Naming {
+        AS_READING,
+        OWN
+    }
+
+    private record Given(Naming naming, BiFunction<Instrument, Unit, Instrument> change) {
+        Given then(Naming next, BiFunction<Instrument, Unit, Instrument> more) {
+            return new Given(
+                    naming == Naming.OWN ? naming : next,
+                    (old, unit) -> more.apply(change.apply(old, unit), unit));
+        }
+    }
 }

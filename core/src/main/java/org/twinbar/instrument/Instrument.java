@@ -1,5 +1,7 @@
 package org.twinbar.instrument;
 
+import java.util.List;
+import java.util.Optional;
 import org.twinbar.quantity.Unit;
 import org.twinbar.uncertainty.Shape;
 import org.twinbar.uncertainty.Source;
@@ -14,6 +16,8 @@ import org.twinbar.uncertainty.Source;
  * @param zeroUncertainty standard uncertainty of its zero, in its unit
  * @param degreesOfFreedom of gain and zero
  * @param origin whether somebody gave these figures
+ * @param correction what its calibration does to readings, where it has one; gain and zero then are
+ *     those of the fitted line, the zero that of its middle
  */
 public record Instrument(
         String name,
@@ -22,7 +26,8 @@ public record Instrument(
         double gainUncertainty,
         double zeroUncertainty,
         double degreesOfFreedom,
-        Origin origin) {
+        Origin origin,
+        Optional<Correction> correction) {
 
     /** Where the figures of an instrument come from. */
     public enum Origin {
@@ -45,10 +50,28 @@ public record Instrument(
         }
     }
 
+    /** Returns an instrument that was not calibrated. */
+    public static Instrument of(
+            String name,
+            Unit unit,
+            double resolution,
+            double gainUncertainty,
+            double zeroUncertainty,
+            Origin origin) {
+        return new Instrument(
+                name,
+                unit,
+                resolution,
+                gainUncertainty,
+                zeroUncertainty,
+                Double.POSITIVE_INFINITY,
+                origin,
+                Optional.empty());
+    }
+
     /** Returns what stands for a value that no instrument read: nothing is known of its errors. */
     public static Instrument none(Unit unit) {
-        return new Instrument(
-                "no instrument", unit, 0, 0, 0, Double.POSITIVE_INFINITY, Origin.ASSUMED);
+        return of("no instrument", unit, 0, 0, 0, Origin.ASSUMED);
     }
 
     /**
@@ -62,32 +85,66 @@ public record Instrument(
         return resolution * STEP_TO_STANDARD;
     }
 
-    /** Returns the error that one reading has afresh from the display's step. */
-    public Source resolutionOf(String reading) {
-        return Source.own(reading + " resolution", Shape.RECTANGULAR, resolutionUncertainty());
+    /**
+     * Returns the standard uncertainty that one reading has afresh: its scatter about the line of
+     * the calibration, which holds rounding already, and never less than the display's step gives.
+     */
+    public double readingUncertainty() {
+        return correction
+                .map(it -> Math.max(it.scatter(), resolutionUncertainty() / it.slope()))
+                .orElse(resolutionUncertainty());
+    }
+
+    /** Returns the error that one reading has afresh. */
+    public Source errorOf(String reading) {
+        double u = readingUncertainty();
+        boolean scatters = correction.isPresent() && correction.get().scatter() == u && u > 0;
+        return scatters
+                ? new Source(
+                        reading + " scatter",
+                        Source.Reach.OWN,
+                        Shape.STUDENT,
+                        u,
+                        correction.get().scatterDf())
+                : Source.own(reading + " resolution", Shape.RECTANGULAR, u);
+    }
+
+    /** Returns the errors that all readings on this instrument share. */
+    public List<Fault> faults() {
+        return correction
+                .map(Correction::faults)
+                .orElseGet(() -> List.of(Fault.gain(gain(), 0), Fault.zero(zero())));
     }
 
     /** Returns the error of the gain, a share, that all readings on this instrument have. */
-    public Source gain() {
-        return new Source(
-                name + " gain",
-                Source.Reach.SHARED,
-                Shape.NORMAL,
-                gainUncertainty,
-                degreesOfFreedom);
+    Source gain() {
+        return shared(" gain", gainUncertainty);
     }
 
     /** Returns the error of the zero, in its unit, that all readings on this instrument have. */
-    public Source zero() {
-        return new Source(
-                name + " zero",
-                Source.Reach.SHARED,
-                Shape.NORMAL,
-                zeroUncertainty,
-                degreesOfFreedom);
+    Source zero() {
+        return shared(" zero", zeroUncertainty);
     }
 
-    public Instrument withName(String newName) {
+    private Source shared(String what, double u) {
+        return new Source(name + what, Source.Reach.SHARED, Shape.NORMAL, u, degreesOfFreedom);
+    }
+
+    /** Returns the same instrument with its figures in another unit. */
+    Instrument in(Unit other) {
+        Unit.Conversion differences = unit.differenceTo(other);
+        return new Instrument(
+                name,
+                other,
+                differences.apply(resolution),
+                gainUncertainty,
+                differences.apply(zeroUncertainty),
+                degreesOfFreedom,
+                origin,
+                correction.map(it -> it.in(unit, other)));
+    }
+
+    Instrument withName(String newName) {
         return new Instrument(
                 newName,
                 unit,
@@ -95,33 +152,31 @@ public record Instrument(
                 gainUncertainty,
                 zeroUncertainty,
                 degreesOfFreedom,
-                origin);
+                origin,
+                correction);
     }
 
     public Instrument withResolution(double step) {
-        return new Instrument(
-                name, unit, step, gainUncertainty, zeroUncertainty, degreesOfFreedom, Origin.GIVEN);
+        return given(step, gainUncertainty, zeroUncertainty);
     }
 
-    public Instrument withGain(double standardUncertainty) {
+    Instrument withGain(double standardUncertainty) {
+        return given(resolution, standardUncertainty, zeroUncertainty);
+    }
+
+    Instrument withZero(double standardUncertainty) {
+        return given(resolution, gainUncertainty, standardUncertainty);
+    }
+
+    private Instrument given(double step, double gainU, double zeroU) {
         return new Instrument(
                 name,
                 unit,
-                resolution,
-                standardUncertainty,
-                zeroUncertainty,
+                step,
+                gainU,
+                zeroU,
                 degreesOfFreedom,
-                Origin.GIVEN);
-    }
-
-    public Instrument withZero(double standardUncertainty) {
-        return new Instrument(
-                name,
-                unit,
-                resolution,
-                gainUncertainty,
-                standardUncertainty,
-                degreesOfFreedom,
-                Origin.GIVEN);
+                correction.isPresent() ? origin : Origin.GIVEN,
+                correction);
     }
 }

@@ -1,5 +1,7 @@
 package org.twinbar.instrument;
 
+import java.util.Arrays;
+import java.util.Optional;
 import org.twinbar.quantity.Unit;
 
 /**
@@ -62,8 +64,16 @@ public enum Kind {
         return word;
     }
 
+    /** Returns the kind that is called so, however it is written. */
+    public static Optional<Kind> called(String word) {
+        String wanted = word.strip().replace('_', ' ');
+        return Arrays.stream(values())
+                .filter(kind -> kind.word.equalsIgnoreCase(wanted))
+                .findFirst();
+    }
+
     /** Returns the unit in which its figures stand; empty where it is no instrument. */
-    String unit() {
+    public String unit() {
         return unit;
     }
 
@@ -73,13 +83,12 @@ public enum Kind {
             return Instrument.none(unitOfReading);
         }
         Unit.Conversion conversion = Unit.of(unit).differenceTo(unitOfReading);
-        return new Instrument(
+        return Instrument.of(
                 word,
                 unitOfReading,
                 conversion.apply(resolution),
                 gain,
                 conversion.apply(zero),
-                Double.POSITIVE_INFINITY,
                 Instrument.Origin.ASSUMED);
     }
 }

@@ -98,7 +98,7 @@ public final class Readings {
         return number == null ? 0 : number.readings().length;
     }
 
-    /** Returns the single readings of a number as they were read, in the input's unit. */
+    /** Returns the single readings of a number, corrected by calibration, in the input's unit. */
     public double[] each(Input input) {
         Recorded.Number number = recorded.numbers.get(input.name());
         return number == null ? new double[0] : number.readings().clone();
@@ -129,7 +129,7 @@ public final class Readings {
         }
         Recorded.Reader reader =
                 recorded.reader(channel.name(), channel.instrument(), channel.unit());
-        return new Trace(values, 1 + error(reader.gain()), error(reader.zero()));
+        return reader.trace(values, this);
     }
 
     /**
@@ -143,7 +143,7 @@ public final class Readings {
                 recorded.reader(channel.name(), channel.instrument(), channel.unit());
         Source own = recorded.own(
                 channel.name() + " at " + place,
-                () -> reader.instrument().resolutionOf(named(channel) + " at " + place));
+                () -> reader.instrument().errorOf(named(channel) + " at " + place));
         return error(own);
     }
 
@@ -221,6 +221,11 @@ public final class Readings {
         return Collections.unmodifiableMap(new LinkedHashMap<>(recorded.foundMarks));
     }
 
+    /** Returns what was read where its instrument was never calibrated. */
+    List<BeyondCalibration> beyondCalibration() {
+        return List.copyOf(recorded.beyond);
+    }
+
     /** Returns the instruments that were asked about and assumed, by their names. */
     public List<Instrument> assumed() {
         return recorded.readers.values().stream()
@@ -291,7 +296,9 @@ public final class Readings {
                                     input.limits().describe(input.unit())));
                 }
             }
-            recorded.numbers.put(input.name(), new Recorded.Number(readings.clone(), own, reach));
+            double[] values =
+                    recorded.corrected(input, input.instrument(), input.unit(), readings.clone());
+            recorded.numbers.put(input.name(), new Recorded.Number(values, own, reach));
             return this;
         }
 
@@ -313,7 +320,10 @@ public final class Readings {
             return this;
         }
 
-        /** Adds a channel of the curve; the array is kept, not copied. */
+        /**
+         * Adds a channel of the curve; the array is kept, not copied, unless a calibration corrects
+         * it.
+         */
         public Builder channel(Channel channel, double[] values) {
             for (double[] other : recorded.channels.values()) {
                 if (other.length != values.length) {
@@ -326,7 +336,9 @@ public final class Readings {
                                             other.length));
                 }
             }
-            recorded.channels.put(channel.name(), values);
+            recorded.channels.put(
+                    channel.name(),
+                    recorded.corrected(channel, channel.instrument(), channel.unit(), values));
             return this;
         }
 

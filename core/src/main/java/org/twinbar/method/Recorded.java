@@ -1,12 +1,17 @@
 package org.twinbar.method;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
+import org.twinbar.instrument.Correction;
+import org.twinbar.instrument.Fault;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.instrument.Kind;
 import org.twinbar.quantity.Unit;
@@ -34,6 +39,7 @@ final class Recorded {
     final Map<String, Reader> readers = new LinkedHashMap<>();
     final Map<String, Source> owns = new HashMap<>();
     final Map<String, Object> kept = new HashMap<>();
+    final List<BeyondCalibration> beyond = new ArrayList<>();
 
     Recorded(String specimen, String group, Bench bench) {
         this.specimen = specimen;
@@ -49,7 +55,20 @@ final class Recorded {
         fresh.channels.putAll(channels);
         fresh.settings.putAll(settings);
         fresh.movedMarks.putAll(movedMarks);
+        fresh.beyond.addAll(beyond);
         return fresh;
+    }
+
+    /** Returns what an instrument's calibration makes of readings, and notes those beyond it. */
+    double[] corrected(Named reading, Kind kind, Unit unit, double[] readings) {
+        Instrument instrument = bench.of(reading.name(), kind, unit);
+        Optional<Correction> correction = instrument.correction();
+        if (correction.isEmpty()) {
+            return readings;
+        }
+        double[] values = correction.get().of(readings);
+        BeyondCalibration.among(reading, instrument, values).ifPresent(beyond::add);
+        return values;
     }
 
     Reader reader(String name, Kind kind, Unit unit) {
@@ -79,14 +98,29 @@ final class Recorded {
     }
 
     /** An instrument with the errors that it brings, which every world asks for again. */
-    record Reader(Instrument instrument, Source gain, Source zero) {
+    record Reader(Instrument instrument, List<Fault> faults) {
 
         static Reader of(Instrument instrument) {
-            return new Reader(instrument, instrument.gain(), instrument.zero());
+            return new Reader(instrument, instrument.faults());
         }
 
         double moved(double value, Readings world) {
-            return value * (1 + world.error(gain)) + world.error(zero);
+            double moved = value;
+            for (Fault fault : faults) {
+                moved += fault.of(world.error(fault.source()), value);
+            }
+            return moved;
+        }
+
+        Trace trace(double[] values, Readings world) {
+            double scale = 1;
+            double offset = 0;
+            for (Fault fault : faults) {
+                double error = world.error(fault.source());
+                scale += error * fault.slope();
+                offset += error * fault.constant();
+            }
+            return new Trace(values, scale, offset);
         }
     }
 
@@ -105,14 +139,15 @@ final class Recorded {
             if (ownUncertainty != null) {
                 return source(name + " as given", Shape.NORMAL, ownUncertainty, EXACTLY_KNOWN);
             }
-            double step = instrument.resolutionUncertainty();
+            Source one = instrument.errorOf(name);
+            double step = one.standardUncertainty();
             double scatter = scatter();
             double ofMean = scatter / Math.sqrt(readings.length);
             // Written after METHODS J.1: rounding does not average out.
             boolean scatterShows = scatter >= Math.sqrt(3) * step || ofMean > step;
             return scatter > 0 && scatterShows
                     ? source(name + " scatter", Shape.STUDENT, ofMean, readings.length - 1.0)
-                    : source(name + " resolution", Shape.RECTANGULAR, step, EXACTLY_KNOWN);
+                    : source(one.identity(), one.shape(), step, one.degreesOfFreedom());
         }
 
         private Source source(String identity, Shape shape, double u, double freedom) {

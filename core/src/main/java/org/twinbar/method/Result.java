@@ -57,12 +57,14 @@ public record Result(
                 budgets.put(entry.getKey(), withFit(budget, fitted, readings, entry.getKey()));
             }
         }
+        List<Finding> findings = new ArrayList<>(outcome.findings());
+        readings.beyondCalibration().forEach(it -> findings.add(it.finding()));
         return new Result(
                 readings.specimen(),
                 readings.group(),
                 outcome.yields(),
                 budgets,
-                outcome.findings(),
+                findings,
                 inOrder(method.description().marks(), readings.marks()));
     }
 
