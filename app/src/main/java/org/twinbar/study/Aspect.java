@@ -7,7 +7,18 @@ enum Aspect {
     CLAIM("claim"),
     LEFT_OUT("left out"),
     READING("reading"),
-    PHOTO("photo");
+    PHOTO("photo"),
+    PLAN("plan"),
+    SEAL("seal"),
+    KEY("key"),
+    PILOT("pilot"),
+    DONE("done"),
+    MEASURED("measured"),
+    SPECIMEN_PHOTO("specimen photo"),
+    FATE("fate"),
+    MIX("mix"),
+    EVIDENCE("evidence"),
+    RECIPE("recipe");
 
     private final String word;
 

@@ -2,12 +2,14 @@ package org.twinbar.study;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.Column;
@@ -46,11 +48,24 @@ final class Draft {
         this.before = List.copyOf(before);
     }
 
+    Methods methods() {
+        return methods;
+    }
+
+    ZonedDateTime now() {
+        return clock.instant().atZone(clock.getZone());
+    }
+
+    /** Returns the specimens that a test has some result of. */
+    Set<String> codesWithReadings() {
+        return Judging.withReadings(judge(state(), "").specimens());
+    }
+
     void say(Aspect aspect, ObjectNode value) {
         say(aspect, value, Optional.empty(), Optional.empty());
     }
 
-    private void say(
+    void say(
             Aspect aspect, ObjectNode value, Optional<String> reason, Optional<UUID> supersedes) {
         try {
             fresh.add(new Entry(
@@ -107,7 +122,7 @@ final class Draft {
         return name.substring(0, name.lastIndexOf('/') + 1);
     }
 
-    private KeptFile take(Upload upload) {
+    KeptFile take(Upload upload) {
         KeptFile file = upload.described();
         uploads.put(file.sha256(), upload);
         return file;
@@ -188,7 +203,7 @@ final class Draft {
         return new State.OfSpecimen(test.id(), code);
     }
 
-    private State state() {
+    State state() {
         List<Entry> all = new ArrayList<>(before);
         all.addAll(fresh);
         return State.of(all);

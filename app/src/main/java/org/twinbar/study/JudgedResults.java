@@ -60,6 +60,7 @@ final class JudgedResults {
                 List.of(),
                 List.of(upload.described()),
                 List.of(),
+                Making.NONE,
                 new JudgedStudy.Maker(program, 1));
     }
 

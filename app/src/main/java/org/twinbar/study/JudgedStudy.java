@@ -17,6 +17,7 @@ import org.twinbar.finding.Finding;
  * @param findings what concerns the study as a whole
  * @param files every file that was read, with its digest
  * @param history corrections and specimens left out or taken back, the oldest first
+ * @param making how the specimens came to be
  * @param maker what calculated it
  */
 public record JudgedStudy(
@@ -30,6 +31,7 @@ public record JudgedStudy(
         List<Finding> findings,
         List<KeptFile> files,
         List<Change> history,
+        Making making,
         Maker maker) {
 
     /** Whether somebody measured the readings. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Observation;
 import org.twinbar.decision.Question;
@@ -20,6 +21,8 @@ import org.twinbar.exchange.Table;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
+import org.twinbar.method.Yield;
+import org.twinbar.study.MakingState.For;
 
 /** From the state of a study to its verdicts. */
 final class Judging {
@@ -76,6 +79,7 @@ final class Judging {
                 List.copyOf(judging.findings),
                 judging.read,
                 state.history(),
+                state.making().making(For.WHOEVER_READS, withReadings(judging.specimens)),
                 new JudgedStudy.Maker(program, 1));
     }
 
@@ -112,17 +116,28 @@ final class Judging {
                 .run(table, test.table());
         used.add(calculated.used());
         findings.addAll(calculated.findings());
+        Making making = state.making().making(For.WHOEVER_READS, Set.of());
         for (JudgedSpecimen specimen : calculated.specimens()) {
+            Planned planned = Planned.of(specimen, making);
             specimens.add(new JudgedSpecimen(
                     specimen.code(),
                     specimen.method(),
-                    specimen.group(),
-                    specimen.factors(),
+                    planned.group(),
+                    planned.factors(),
                     specimen.readings(),
                     specimen.result(),
                     specimen.curve(),
                     state.leftOut(test.id(), specimen.code())));
         }
+    }
+
+    /** Returns the codes of the specimens that have a result of any kind. */
+    static Set<String> withReadings(List<JudgedSpecimen> specimens) {
+        return specimens.stream()
+                .filter(each -> each.result().yields().values().stream()
+                        .anyMatch(yield -> !(yield instanceof Yield.Missing)))
+                .map(JudgedSpecimen::code)
+                .collect(Collectors.toSet());
     }
 
     private Upload curve(State.KeptTest test, String name) {
@@ -183,6 +198,9 @@ final class Judging {
         List<JudgedSpecimen> tested = specimens.stream()
                 .filter(it -> it.method().equals(question.method()))
                 .toList();
+        if (tested.stream().anyMatch(it -> it.group().equals(Planned.KEY_CLOSED))) {
+            return List.of(new Answer.Unanswered(question.name(), Planned.WHY_CLOSED));
+        }
         List<Observation> observations = Observing.of(tested, property, asked);
         Subject subject = new Subject(
                 property.label(), property.unit(), test.get().sheet().things());

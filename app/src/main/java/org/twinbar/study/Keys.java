@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
@@ -60,6 +61,20 @@ final class Keys {
         return Optional.of(scalar(key, value)).map(String::strip).filter(it -> !it.isEmpty());
     }
 
+    /** @throws InputException where it is no whole number */
+    OptionalInt whole(String key) {
+        Optional<String> text = optional(key);
+        if (text.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        try {
+            return OptionalInt.of(Integer.parseInt(text.get()));
+        } catch (NumberFormatException e) {
+            throw new InputException("%s: '%s' is %s, must be a whole number"
+                    .formatted(where, key, text.get()));
+        }
+    }
+
     boolean yes(String key) {
         JsonNode value = table.get(key);
         if (value != null && !value.isBoolean()) {
@@ -82,6 +97,43 @@ final class Keys {
                             scalar(field.getKey(), field.getValue()).strip()));
         }
         return map;
+    }
+
+    Optional<JsonNode> node(String key) {
+        return Optional.ofNullable(table.get(key));
+    }
+
+    /** Returns a table within this one, where it is there. */
+    Optional<Keys> table(String key, Set<String> known) {
+        return Optional.ofNullable(table.get(key))
+                .map(node -> Keys.of("%s, %s".formatted(where, key), node, known));
+    }
+
+    /** Returns tables in a list, each with the keys that it may have. */
+    List<Keys> tables(String key, Set<String> known) {
+        return list(key).stream()
+                .map(node -> Keys.of("%s, %s".formatted(where, key), node, known))
+                .toList();
+    }
+
+    /** Returns one of the words of an enumeration, or another where none stands. */
+    <T> T word(String key, T[] values, java.util.function.Function<T, String> words, T otherwise) {
+        Optional<String> text = optional(key);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        List<String> all = java.util.Arrays.stream(values).map(words).toList();
+        int at = all.indexOf(text.get().toLowerCase(java.util.Locale.ROOT));
+        if (at < 0) {
+            throw new InputException("%s: the %s '%s' is none of %s%s"
+                    .formatted(
+                            where,
+                            key.replace('_', ' '),
+                            text.get(),
+                            String.join(", ", all),
+                            Spelling.hint(text.get(), all)));
+        }
+        return values[at];
     }
 
     List<JsonNode> list(String key) {

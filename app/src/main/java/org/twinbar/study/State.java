@@ -36,6 +36,7 @@ final class State {
     private final Map<CellOf, Spoken> lastSpoken = new HashMap<>();
     private final Map<OfSpecimen, List<Photo>> photos = new HashMap<>();
     private final List<Change> history = new ArrayList<>();
+    private final MakingState making = new MakingState();
 
     private State() {}
 
@@ -78,6 +79,7 @@ final class State {
     }
 
     private void take(Entry entry, JsonNode value) {
+        making.take(entry, value);
         if (entry.aspect().equals(Aspect.STUDY.word())) {
             head = head(value);
         } else if (entry.aspect().equals(Aspect.TEST.word())) {
@@ -133,14 +135,14 @@ final class State {
         return keys;
     }
 
-    private static KeptFile file(JsonNode value) {
+    static KeptFile file(JsonNode value) {
         return new KeptFile(
                 value.path("name").asText(),
                 value.path("sha256").asText(),
                 value.path("bytes").asLong());
     }
 
-    private static ObjectNode json(KeptFile file) {
+    static ObjectNode json(KeptFile file) {
         return object().put("name", file.name())
                 .put("sha256", file.sha256())
                 .put("bytes", file.bytes());
@@ -257,6 +259,10 @@ final class State {
             throw new IllegalStateException("a state is handed out only with its head");
         }
         return head;
+    }
+
+    MakingState making() {
+        return making;
     }
 
     List<KeptTest> tests() {

@@ -22,12 +22,17 @@ import org.twinbar.exchange.InputException;
  * @param tests the tests with their tables
  * @param claims in the order in which they are shown
  * @param leftOut specimens that don't count
+ * @param plan how the specimens are to be made
  */
 public record StudyFile(
-        Optional<Head> head, List<Test> tests, List<Claim> claims, List<LeaveOut> leftOut) {
+        Optional<Head> head,
+        List<Test> tests,
+        List<Claim> claims,
+        List<LeaveOut> leftOut,
+        Optional<Plan> plan) {
 
     private static final Set<String> KEYS =
-            Set.of("study", "question", "about", "invented", "test", "claim", "left_out");
+            Set.of("study", "question", "about", "invented", "test", "claim", "left_out", "plan");
     private static final Set<String> LEFT_OUT_KEYS =
             Set.of("method", "specimen", "who", "when", "why", "sight");
     private static final TomlMapper TOML = new TomlMapper();
@@ -36,6 +41,12 @@ public record StudyFile(
         tests = List.copyOf(tests);
         claims = List.copyOf(claims);
         leftOut = List.copyOf(leftOut);
+    }
+
+    /** Returns a study without a plan. */
+    public StudyFile(
+            Optional<Head> head, List<Test> tests, List<Claim> claims, List<LeaveOut> leftOut) {
+        this(head, tests, claims, leftOut, Optional.empty());
     }
 
     /** What a study is called and asks. */
@@ -90,7 +101,8 @@ public record StudyFile(
                         keys.yes("invented")
                                 ? JudgedStudy.Origin.INVENTED
                                 : JudgedStudy.Origin.MEASURED));
-        return new StudyFile(head, tests, claims, leftOut);
+        Optional<Plan> plan = keys.node("plan").map(node -> PlanKeys.read(name, node));
+        return new StudyFile(head, tests, claims, leftOut, plan);
     }
 
     private static Test test(String where, JsonNode node) {

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
@@ -132,6 +133,7 @@ public final class Workspace implements AutoCloseable {
     private Draft drafted(Act act, UUID id, StudyFile.Head head, StudyFile file, Handed handed) {
         Draft draft = draft(act, id, List.of());
         draft.say(Aspect.STUDY, State.json(head));
+        file.plan().ifPresent(plan -> Plans.keep(draft, plan, Optional.empty()));
         for (StudyFile.Test test : file.tests()) {
             draft.test(test, handed);
         }
@@ -207,7 +209,28 @@ public final class Workspace implements AutoCloseable {
         change(act, study, draft -> draft.correct(method, specimen, column, text, why));
     }
 
-    private void change(Act act, StudyName study, java.util.function.Consumer<Draft> change) {
+    /** Returns what is done with the plan of a study. */
+    public Plans plans() {
+        return new Plans(this);
+    }
+
+    /** Returns what is noted on single specimens. */
+    public Register register() {
+        return new Register(this);
+    }
+
+    State state(StudyName study) {
+        return State.of(store.about(study.id().toString()));
+    }
+
+    /** Returns the specimens that a test has some result of; a study without a test has none. */
+    Set<String> codesWithReadings(StudyName study) {
+        return state(study).tests().isEmpty()
+                ? Set.of()
+                : Judging.withReadings(judge(study, Progress.SILENT).specimens());
+    }
+
+    void change(Act act, StudyName study, java.util.function.Consumer<Draft> change) {
         List<Entry> before = store.about(study.id().toString());
         boolean done = before.stream().anyMatch(entry -> act.wrote(entry.id()));
         if (!done) {

@@ -90,6 +90,7 @@ final class Studies {
                 List.of(),
                 files,
                 List.of(change),
+                org.twinbar.study.Making.NONE,
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
 
@@ -342,6 +343,7 @@ final class Studies {
                 List.of(),
                 List.of(),
                 List.of(),
+                org.twinbar.study.Making.NONE,
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
 

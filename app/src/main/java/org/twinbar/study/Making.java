@@ -1,0 +1,74 @@
+package org.twinbar.study;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.twinbar.finding.Finding;
+
+/**
+ * How the specimens of a study came to be: the plan as it was sealed, what departed from it, and
+ * the register.
+ *
+ * @param plan as it now stands
+ * @param seal where it was sealed
+ * @param keyOpened when, by whom and why; empty while groups are kept from whoever reads
+ * @param specimens in the order of testing, kind by kind
+ * @param mixes that were weighed, by number
+ * @param departures from what was sealed, the oldest first
+ * @param findings on the plan, the films and the mixes
+ */
+public record Making(
+        Optional<Plan> plan,
+        Optional<Seal> seal,
+        Optional<Change> keyOpened,
+        List<Registered> specimens,
+        List<MixMade> mixes,
+        List<Change> departures,
+        List<Finding> findings) {
+
+    /** Of a study that was never planned here. */
+    public static final Making NONE = new Making(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+
+    /**
+     * A plan that was settled before the data.
+     *
+     * @param plan as it was then
+     * @param text that the digest is of
+     * @param sha256 of the text in UTF-8
+     */
+    public record Seal(Plan plan, String text, String sha256, ZonedDateTime when, String who) {}
+
+    public Making {
+        specimens = List.copyOf(specimens);
+        mixes = List.copyOf(mixes);
+        departures = List.copyOf(departures);
+        findings = List.copyOf(findings);
+    }
+
+    /** Returns whether groups are kept from whoever reads the instruments. */
+    public boolean keyClosed() {
+        return plan.filter(Plan::blind).isPresent() && keyOpened.isEmpty();
+    }
+
+    public Optional<Registered> specimen(String code) {
+        return specimens.stream().filter(each -> each.code().equals(code)).findFirst();
+    }
+
+    /** Returns the specimens of a test, in the order in which they are to be tested. */
+    public List<Registered> of(String method) {
+        return specimens.stream()
+                .filter(each -> each.series().method().equals(method))
+                .toList();
+    }
+
+    boolean isEmpty() {
+        return plan.isEmpty() && mixes.isEmpty();
+    }
+}

@@ -1,0 +1,279 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.twinbar.planning.Placed;
+import org.twinbar.store.Entry;
+import org.twinbar.study.Registered.Done;
+import org.twinbar.study.Registered.Fate;
+import org.twinbar.study.Registered.Measured;
+import org.twinbar.study.Registered.Moment;
+import org.twinbar.study.Registered.Photo;
+import org.twinbar.study.Registered.Step;
+import org.twinbar.treatment.Batch;
+import org.twinbar.treatment.Recipe;
+
+/** What the entries say of how specimens came to be. */
+final class MakingState {
+
+    private Optional<Plan> plan = Optional.empty();
+    private Optional<UUID> planEntry = Optional.empty();
+    private Optional<Making.Seal> seal = Optional.empty();
+    private Optional<Change> keyOpened = Optional.empty();
+    private final List<Claim> claims = new ArrayList<>();
+    private final Map<String, List<Done>> done = new HashMap<>();
+    private final Map<String, Map<List<Object>, Measured>> measured = new HashMap<>();
+    private final Map<List<Object>, UUID> lastMeasured = new HashMap<>();
+    private final Map<String, List<Photo>> photos = new HashMap<>();
+    private final Map<String, Fate> fates = new HashMap<>();
+    private final Map<Integer, MixMade> mixes = new TreeMap<>();
+    private final Map<Integer, UUID> lastMix = new HashMap<>();
+    private final Set<List<Object>> cells = new HashSet<>();
+    private final Map<String, ZonedDateTime> lastRead = new HashMap<>();
+    private final Map<String, ZonedDateTime> tests = new HashMap<>();
+    private final Departing departing = new Departing();
+
+    /** Every entry is shown to it: what came before the seal is told by the order. */
+    void take(Entry entry, JsonNode value) {
+        ZonedDateTime when = entry.at().atZone(entry.zone());
+        if (entry.aspect().equals(Aspect.PLAN.word())) {
+            Plan now = PlanKeys.read("workspace", value);
+            departing.planned(change("the plan was changed", entry), seal, plan, now);
+            plan = Optional.of(now);
+            planEntry = Optional.of(entry.id());
+        } else if (entry.aspect().equals(Aspect.SEAL.word())) {
+            seal = Optional.of(new Making.Seal(
+                    plan.orElseThrow(),
+                    value.path("text").asText(),
+                    value.path("sha256").asText(),
+                    when,
+                    entry.who()));
+        } else if (entry.aspect().equals(Aspect.KEY.word())) {
+            keyOpened = Optional.of(change("the key was opened", entry));
+            departing.opened(value.path("waiting").asInt(), change("", entry));
+        } else if (entry.aspect().equals(Aspect.CLAIM.word())) {
+            Claim claim = Claim.read("workspace", value);
+            claims.add(claim);
+            departing.claimed(claim, change("", entry), seal);
+        } else if (entry.aspect().equals(Aspect.DONE.word())) {
+            done(entry, value);
+        } else if (entry.aspect().equals(Aspect.MEASURED.word())) {
+            measured(entry, value);
+        } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
+            photos.computeIfAbsent(value.path("specimen").asText(), it -> new ArrayList<>())
+                    .add(new Photo(
+                            State.file(value.path("file")),
+                            ZonedDateTime.parse(value.path("when").asText()),
+                            value.path("words").asText()));
+        } else if (entry.aspect().equals(Aspect.FATE.word())) {
+            fates.put(
+                    value.path("specimen").asText(),
+                    new Fate(
+                            Fate.Kind.valueOf(value.path("fate").asText()),
+                            entry.reason().orElse("")));
+        } else if (entry.aspect().equals(Aspect.MIX.word())) {
+            mix(entry, value);
+        } else if (entry.aspect().equals(Aspect.READING.word())) {
+            if (cells.add(List.of(value.path("test").asText(), value.path("line").asInt(),
+                    value.path("column").asText()))) {
+                lastRead.put(value.path("specimen").asText(), when);
+            }
+        } else if (entry.aspect().equals(Aspect.TEST.word())) {
+            tests.put(value.path("method").asText(), when);
+        } else if (entry.aspect().equals(Aspect.LEFT_OUT.word())) {
+            departing.leftOut(value, entry, seal);
+        }
+    }
+
+    private static Change change(String what, Entry entry) {
+        return new Change(
+                what,
+                entry.at().atZone(entry.zone()),
+                entry.who(),
+                entry.reason().orElse("no reason was given"));
+    }
+
+    private void done(Entry entry, JsonNode value) {
+        Step step = Step.valueOf(value.path("step").asText());
+        ZonedDateTime when = ZonedDateTime.parse(value.path("when").asText());
+        for (JsonNode code : value.path("specimens")) {
+            done.computeIfAbsent(code.asText(), it -> new ArrayList<>())
+                    .add(new Done(step, when, value.path("what").asText(), entry.who()));
+            if (step == Step.TESTED) {
+                fates.putIfAbsent(code.asText(), new Fate(Fate.Kind.TESTED, ""));
+                departing.testedInOrder(code.asText(), when, change("", entry), seal);
+            }
+        }
+    }
+
+    private void measured(Entry entry, JsonNode value) {
+        List<Double> values = new ArrayList<>();
+        value.path("values").forEach(each -> values.add(each.asDouble()));
+        Measured taken = new Measured(
+                value.path("quantity").asText(),
+                Moment.valueOf(value.path("moment").asText()),
+                values);
+        String code = value.path("specimen").asText();
+        measured.computeIfAbsent(code, it -> new LinkedHashMap<>())
+                .put(List.of(taken.quantity(), taken.moment()), taken);
+        lastMeasured.put(List.of(code, taken.quantity(), taken.moment()), entry.id());
+    }
+
+    /** Returns the last entry on a quantity of a specimen. */
+    Optional<UUID> lastMeasured(String code, String quantity, Moment moment) {
+        return Optional.ofNullable(lastMeasured.get(List.of(code, quantity, moment)));
+    }
+
+    private void mix(Entry entry, JsonNode value) {
+        List<Double> parts = new ArrayList<>();
+        List<Double> densities = new ArrayList<>();
+        List<Double> weighed = new ArrayList<>();
+        value.path("parts").forEach(each -> parts.add(each.asDouble()));
+        value.path("densities").forEach(each -> densities.add(each.asDouble()));
+        value.path("weighed_g").forEach(each -> weighed.add(each.asDouble()));
+        Batch meant = Recipe.of(Recipe.By.valueOf(value.path("by").asText()), parts, densities)
+                .ofTotal(value.path("total_g").asDouble());
+        int number = value.path("number").asInt();
+        mixes.put(
+                number,
+                new MixMade(
+                        number,
+                        meant,
+                        weighed,
+                        value.has("celsius")
+                                ? OptionalDouble.of(value.path("celsius").asDouble())
+                                : OptionalDouble.empty(),
+                        value.path("what").asText(),
+                        ZonedDateTime.parse(value.path("when").asText()),
+                        entry.who()));
+        lastMix.put(number, entry.id());
+    }
+
+    Optional<UUID> lastMix(int number) {
+        return Optional.ofNullable(lastMix.get(number));
+    }
+
+    static ObjectNode json(MixMade mix) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("number", mix.number());
+        json.put("by", mix.meant().recipe().by().name());
+        json.putArray("parts");
+        json.putArray("densities");
+        json.putArray("weighed_g");
+        mix.meant().recipe().components().forEach(each -> {
+            json.withArray("parts").add(each.parts());
+            each.density().ifPresent(json.withArray("densities")::add);
+        });
+        json.put("total_g", mix.meant().total());
+        mix.weighed().forEach(json.withArray("weighed_g")::add);
+        mix.celsius().ifPresent(celsius -> json.put("celsius", celsius));
+        json.put("what", mix.what());
+        json.put("when", mix.when().toString());
+        return json;
+    }
+
+    Optional<Plan> plan() {
+        return plan;
+    }
+
+    Optional<UUID> planEntry() {
+        return planEntry;
+    }
+
+    boolean sealed() {
+        return seal.isPresent();
+    }
+
+    List<Claim> claims() {
+        return claims;
+    }
+
+    boolean keyClosed() {
+        return plan.filter(Plan::blind).isPresent() && keyOpened.isEmpty();
+    }
+
+    /** Whom the groups of a blind plan are shown to while its key is closed. */
+    enum For {
+        WHOEVER_READS,
+        WHOEVER_TREATS
+    }
+
+    /**
+     * Returns how the specimens came to be.
+     *
+     * @param withReadings codes that readings are known of beside what was typed
+     */
+    Making making(For whom, Set<String> withReadings) {
+        boolean shown = whom == For.WHOEVER_TREATS || !keyClosed();
+        List<Registered> specimens = new ArrayList<>();
+        plan.ifPresent(it -> it.allocation()
+                .specimens()
+                .forEach(one -> specimens.add(registered(it, one, shown, withReadings))));
+        return new Making(
+                plan,
+                seal,
+                keyOpened,
+                specimens,
+                List.copyOf(mixes.values()),
+                departures(withReadings),
+                plan.map(it -> it.allocation().design().limits()).orElse(List.of()));
+    }
+
+    /** A correction does not make a reading a later one. */
+    private List<Change> departures(Set<String> withReadings) {
+        List<Change> departures = new ArrayList<>();
+        List<String> early = new ArrayList<>();
+        if (seal.isPresent()) {
+            for (Placed one : seal.get().plan().allocation().specimens()) {
+                String method =
+                        seal.get().plan().allocation().design().series(one.series()).method();
+                Optional<ZonedDateTime> read = Optional.ofNullable(lastRead.get(one.code()))
+                        .or(() -> Optional.ofNullable(tests.get(method)));
+                if (withReadings.contains(one.code())
+                        && read.filter(seal.get().when()::isAfter).isPresent()) {
+                    early.add(one.code());
+                }
+            }
+            if (!early.isEmpty()) {
+                departures.add(new Change(
+                        "%s had been tested before the plan was sealed"
+                                .formatted(String.join(", ", early)),
+                        seal.get().when(),
+                        seal.get().who(),
+                        "the plan was sealed late"));
+            }
+        }
+        departures.addAll(departing.found());
+        return departures;
+    }
+
+    private Registered registered(
+            Plan from, Placed one, boolean shown, Set<String> withReadings) {
+        List<Done> steps = done.getOrDefault(one.code(), List.of());
+        Fate otherwise = withReadings.contains(one.code())
+                ? new Fate(Fate.Kind.TESTED, "")
+                : new Fate(steps.isEmpty() ? Fate.Kind.TO_BE_MADE : Fate.Kind.MADE, "");
+        var design = from.allocation().design();
+        return new Registered(
+                one,
+                design.series(one.series()),
+                shown ? Optional.of(design.group(one.group())) : Optional.empty(),
+                steps,
+                List.copyOf(measured.getOrDefault(one.code(), Map.of()).values()),
+                photos.getOrDefault(one.code(), List.of()),
+                fates.getOrDefault(one.code(), otherwise));
+    }
+}

@@ -1,0 +1,183 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.twinbar.exchange.InputException;
+import org.twinbar.method.TestMethod;
+import org.twinbar.planning.Canonical;
+import org.twinbar.planning.Placed;
+import org.twinbar.planning.Series;
+
+/** What a person does with the plan of a study: keep it, seal it, start its tests, open its key. */
+public final class Plans {
+
+    private final Workspace workspace;
+
+    Plans(Workspace workspace) {
+        this.workspace = workspace;
+    }
+
+    /** Returns how the specimens came to be; groups are hidden while the key is closed. */
+    public Making of(StudyName study) {
+        return making(study, MakingState.For.WHOEVER_READS);
+    }
+
+    /** Returns the same for whoever treats specimens, who must know their groups. */
+    public Making forTreating(StudyName study) {
+        return making(study, MakingState.For.WHOEVER_TREATS);
+    }
+
+    private Making making(StudyName study, MakingState.For whom) {
+        return workspace.state(study).making().making(whom, workspace.codesWithReadings(study));
+    }
+
+    /**
+     * Keeps a plan, in place of the one before.
+     *
+     * @param why needed once the plan is sealed; the report shows what was changed then
+     * @throws InputException where a change of a sealed plan has no reason, or gives a code that is
+     *     in use to another specimen
+     */
+    public void keep(Act act, StudyName study, Plan plan, Optional<String> why) {
+        workspace.change(act, study, draft -> keep(draft, plan, why));
+    }
+
+    static void keep(Draft draft, Plan plan, Optional<String> why) {
+        plan.series().forEach(series -> Calculation.method(draft.methods(), series.method()));
+        MakingState before = draft.state().making();
+        if (before.sealed() && why.filter(it -> !it.isBlank()).isEmpty()) {
+            throw new InputException("the plan is sealed: a change of it needs its reason");
+        }
+        if (before.sealed()) {
+            before.plan().ifPresent(was -> requireSameSpecimens(was, plan));
+        }
+        Optional<String> reason = before.planEntry().map(it -> why.orElse("drafted anew"));
+        draft.say(Aspect.PLAN, PlanKeys.json(plan), reason, before.planEntry());
+    }
+
+    /** Labels may be printed by now. */
+    private static void requireSameSpecimens(Plan before, Plan now) {
+        for (Placed one : now.allocation().specimens()) {
+            Optional<Placed> was = before.specimen(one.code());
+            boolean same = was.isEmpty()
+                    || (was.get().group().equals(one.group())
+                            && was.get().series().equals(one.series()));
+            if (!same) {
+                throw new InputException(
+                        "specimen '%s' was %s in the sealed plan and would be %s: deal the new plan from another seed"
+                                .formatted(one.code(), was.get().group(), one.group()));
+            }
+        }
+    }
+
+    /**
+     * Seals the plan with the claims as they are: the digest of their text is an entry.
+     *
+     * @throws InputException where there is no plan, or it is sealed already
+     */
+    public void seal(Act act, StudyName study) {
+        workspace.change(act, study, draft -> {
+            MakingState state = draft.state().making();
+            Plan plan = planned(state);
+            if (state.sealed()) {
+                throw new InputException(
+                        "the plan is sealed already; what changes it now is an entry with a reason");
+            }
+            if (state.claims().isEmpty()) {
+                throw new InputException(
+                        "the study has no claim yet: a plan is sealed with what it is to answer");
+            }
+            String text = plan.canonicalText(state.claims());
+            ObjectNode value = JsonNodeFactory.instance.objectNode();
+            value.put("plan", state.planEntry().orElseThrow().toString());
+            value.put("text", text);
+            value.put("sha256", Canonical.sealOf(text));
+            draft.say(Aspect.SEAL, value);
+        });
+    }
+
+    /**
+     * Opens the key of a blind plan: from now on results are told by group.
+     *
+     * @param why needed while specimens are not tested
+     * @throws InputException where there is nothing to open, or specimens wait and no reason is
+     *     given
+     */
+    public void openKey(Act act, StudyName study, Optional<String> why) {
+        workspace.change(act, study, draft -> {
+            MakingState state = draft.state().making();
+            planned(state);
+            if (!state.keyClosed()) {
+                throw new InputException("the key is open already");
+            }
+            Set<String> withReadings = draft.codesWithReadings();
+            List<String> waiting =
+                    state.making(MakingState.For.WHOEVER_READS, withReadings).specimens().stream()
+                            .filter(each -> each.fate().kind().waits())
+                            .map(Registered::code)
+                            .toList();
+            if (!waiting.isEmpty() && why.filter(it -> !it.isBlank()).isEmpty()) {
+                throw new InputException(
+                        "%s %s no result yet (%s): test them or note their fate, or say why the key must be opened now"
+                                .formatted(
+                                        waiting.size(),
+                                        waiting.size() == 1 ? "specimen of the plan has"
+                                                : "specimens of the plan have",
+                                        first(waiting)));
+            }
+            ObjectNode value = JsonNodeFactory.instance.objectNode();
+            value.put("waiting", waiting.size());
+            draft.say(Aspect.KEY, value, why, Optional.empty());
+        });
+    }
+
+    private static String first(List<String> codes) {
+        return codes.size() <= 3
+                ? String.join(", ", codes)
+                : String.join(", ", codes.subList(0, 3)) + " and others";
+    }
+
+    private static Plan planned(MakingState state) {
+        return state.plan().orElseThrow(() -> new InputException("the study has no plan yet"));
+    }
+
+    /**
+     * Returns the table of a test of the plan: a row for each specimen in the order of testing, with
+     * blank cells for what the method asks. It says nothing of groups, which the plan knows.
+     *
+     * @throws InputException where the plan has no such test
+     */
+    public String table(StudyName study, TestSheet sheet) {
+        MakingState state = workspace.state(study).making();
+        TestMethod method = Calculation.method(workspace.methods(), sheet.method());
+        return new PlannedTable(planned(state), method, sheet.set().keySet()).csv();
+    }
+
+    /**
+     * Starts a test of the plan: its table has blank cells, which are filled by typing or by
+     * importing readings.
+     *
+     * @param sheet what is the same for all its specimens
+     */
+    public void startTest(Act act, StudyName study, TestSheet sheet) {
+        String table = table(study, sheet);
+        String name = sheet.method() + ".csv";
+        Upload upload = Upload.of(name, table.getBytes(StandardCharsets.UTF_8));
+        workspace.addTest(
+                act,
+                study,
+                new StudyFile.Test(sheet, name, Optional.empty()),
+                Handed.among(List.of(upload)));
+    }
+
+    /** Returns the kinds of specimens that a test of the plan is made on. */
+    public List<Series> seriesOf(StudyName study, String method) {
+        return planned(workspace.state(study).making()).series().stream()
+                .filter(series -> series.method().equals(method))
+                .toList();
+    }
+}
