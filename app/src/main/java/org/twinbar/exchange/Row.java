@@ -14,7 +14,8 @@ public record Row(int line, List<String> cells) {
         cells = List.copyOf(cells);
     }
 
-    String cell(int index) {
+    /** Returns a cell, empty where the row ends before it. */
+    public String cell(int index) {
         return index < cells.size() ? cells.get(index) : "";
     }
 

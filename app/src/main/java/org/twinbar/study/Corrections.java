@@ -45,6 +45,26 @@ record Corrections(Map<Cell, Said> cells) {
         cells = Map.copyOf(cells);
     }
 
+    /**
+     * Returns what was read in a cell, with what was said of it since; empty where nothing was.
+     *
+     * @param inFile what stands in the file
+     */
+    Optional<Reading> reading(String header, String inFile, KeptFile file, int line) {
+        Optional<Said> said = of(line, header);
+        if (said.isEmpty() && inFile.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Reading.Typed> typed = said.flatMap(Said::typed);
+        return Optional.of(new Reading(
+                header,
+                typed.map(Reading.Typed::text).orElse(inFile),
+                file,
+                line,
+                typed,
+                said.flatMap(Said::corrected)));
+    }
+
     Optional<Said> of(int line, String header) {
         return cells.isEmpty()
                 ? Optional.empty()

@@ -85,7 +85,9 @@ final class Draft {
 
     void test(StudyFile.Test test, Handed handed) {
         String method = test.sheet().method();
-        Calculation.method(methods, method);
+        if (!test.sheet().isOfResults()) {
+            Calculation.method(methods, method);
+        }
         if (state().test(method).isPresent()) {
             throw new InputException(
                     "the study has a %s test already; put its specimens into one table"
@@ -195,7 +197,8 @@ final class Draft {
                 .orElseThrow(
                         () -> new InputException("the study has no %s test".formatted(method)));
         Table table = TableFile.read(Upload.of(test.table().name(), bytes(test.table())));
-        List<String> codes = Columns.codes(table);
+        List<String> codes =
+                test.sheet().isOfResults() ? GivenResults.codes(table) : Columns.codes(table);
         if (!codes.contains(code)) {
             throw new InputException("the %s test has no specimen '%s'%s"
                     .formatted(method, code, Spelling.hint(code, codes)));

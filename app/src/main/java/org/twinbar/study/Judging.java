@@ -19,6 +19,7 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.Table;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Description;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
@@ -109,11 +110,18 @@ final class Judging {
         Table table = TableFile.read(Upload.of(test.table().name(), files.apply(test.table())));
         read.add(test.table());
         read.addAll(test.curves().values());
-        Calculated calculated = Calculation.of(methods, test.sheet())
-                .with((Handed) (name, from) -> curve(test, name))
-                .with(state.corrections(test.id()))
-                .with(progress)
-                .run(table, test.table());
+        Calculated calculated = test.sheet().isOfResults()
+                ? GivenResults.of(
+                        table,
+                        test.table(),
+                        test.sheet(),
+                        state.corrections(test.id()),
+                        asked(test.sheet().method()))
+                : Calculation.of(methods, test.sheet())
+                        .with((Handed) (name, from) -> curve(test, name))
+                        .with(state.corrections(test.id()))
+                        .with(progress)
+                        .run(table, test.table());
         used.add(calculated.used());
         findings.addAll(calculated.findings());
         Making making = state.making().making(For.WHOEVER_READS, Set.of());
@@ -137,6 +145,15 @@ final class Judging {
                 .filter(each -> each.result().yields().values().stream()
                         .anyMatch(yield -> !(yield instanceof Yield.Missing)))
                 .map(JudgedSpecimen::code)
+                .collect(Collectors.toSet());
+    }
+
+    /** Returns the properties that questions ask of a test. */
+    private Set<String> asked(String method) {
+        return state.claims().stream()
+                .flatMap(claim -> claim.questions().stream())
+                .filter(question -> question.method().equals(method))
+                .map(question -> question.asked().property())
                 .collect(Collectors.toSet());
     }
 
@@ -188,7 +205,9 @@ final class Judging {
     private List<Answer> answer(Claim.Question question) {
         Optional<State.KeptTest> test = state.test(question.method());
         if (test.isEmpty()) {
-            Calculation.method(methods, question.method());
+            if (!question.method().equals(TestSheet.OF_RESULTS)) {
+                Calculation.method(methods, question.method());
+            }
             return List.of(new Answer.Unanswered(
                     question.name(),
                     "No readings of the %s test are here yet.".formatted(question.method())));
@@ -206,7 +225,7 @@ final class Judging {
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
         List<Property> properties =
-                Calculation.method(methods, question.method()).description().properties();
+                description(question.method()).properties();
         List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked).stream()
                 .map(it -> PartAndMaterial.beside(it, tested, properties, property, asked))
                 .toList();
@@ -221,8 +240,16 @@ final class Judging {
         return answers;
     }
 
+    private Description description(String method) {
+        return used.stream()
+                .map(MethodUsed::description)
+                .filter(it -> it.name().equals(method))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private Property property(String method, String name) {
-        var description = Calculation.method(methods, method).description();
+        Description description = description(method);
         return description.property(name).orElseThrow(() -> {
             List<String> names =
                     description.properties().stream().map(Property::column).toList();

@@ -34,13 +34,22 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
     }
 
     static ResultTable of(Table table) {
+        return of(table, Corrections.NONE);
+    }
+
+    static ResultTable of(Table table, Corrections corrections) {
         List<ResultRow> rows = new ArrayList<>();
         table.rows().forEach(row -> {
             Map<String, String> cells = new LinkedHashMap<>();
             table.columns().forEach(column -> {
                 boolean there = column.index() < row.cells().size();
+                String came = there ? row.cells().get(column.index()).strip() : "";
                 cells.put(
-                        column.header(), there ? row.cells().get(column.index()).strip() : "");
+                        column.header(),
+                        corrections
+                                .of(row.line(), column.header())
+                                .map(Corrections.Said::counting)
+                                .orElse(came));
             });
             rows.add(new ResultRow(
                     Place.of(table.name()).line(row.line()),
@@ -105,22 +114,32 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
     }
 
     private Scale scale(String value, Unit unit, Optional<String> event, List<Part> parts) {
-        List<Observed> observed = parts.stream()
-                .flatMap(part -> part.observations().stream())
-                .map(Observation::observed)
+        Scale scale = scale(
+                value,
+                unit,
+                parts.stream()
+                        .flatMap(part -> part.observations().stream())
+                        .map(Observation::observed)
+                        .toList());
+        return scale != Scale.YES_NO && event.isPresent() ? Scale.TIME_TO_EVENT : scale;
+    }
+
+    /** Returns how two values of a column may be compared. */
+    Scale scale(String value, Unit unit, List<Observed> values) {
+        List<Observed> observed = values.stream()
                 .filter(it -> !(it instanceof Observed.Unknown))
                 .toList();
         long words = observed.stream().filter(Observed.YesNo.class::isInstance).count();
         if (words > 0 && words < observed.size()) {
             throw Place.of(name).column(value).refuse("holds numbers and words; keep one kind");
         }
-        if (words > 0) {
-            return Scale.YES_NO;
-        }
-        if (event.isPresent()) {
-            return Scale.TIME_TO_EVENT;
-        }
-        return unit.hasTrueZero() ? Scale.RATIO : Scale.INTERVAL;
+        return words > 0 ? Scale.YES_NO : unit.hasTrueZero() ? Scale.RATIO : Scale.INTERVAL;
+    }
+
+    /** Whether a column tells of another one's errors. */
+    boolean belongsToAnother(String header) {
+        return headers.stream()
+                .anyMatch(it -> header.equals(it + OWN) || header.startsWith(it + MOVE));
     }
 
     /** Finds a column by its header, or by its header without the unit. */
@@ -151,14 +170,14 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
         return found.get(0);
     }
 
-    private OptionalDouble own(ResultRow row, String value) {
+    OptionalDouble own(ResultRow row, String value) {
         String column = value + OWN;
         return headers.contains(column) && !row.text(column).isEmpty()
                 ? OptionalDouble.of(row.number(column))
                 : OptionalDouble.empty();
     }
 
-    private Map<String, Double> moves(ResultRow row, String value) {
+    Map<String, Double> moves(ResultRow row, String value) {
         Map<String, Double> moves = new LinkedHashMap<>();
         for (String header : headers) {
             if (header.startsWith(value + MOVE) && !row.text(header).isEmpty()) {

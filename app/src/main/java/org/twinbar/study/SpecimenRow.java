@@ -85,17 +85,10 @@ final class SpecimenRow {
         for (Column column : table.columns()) {
             boolean reading =
                     columns.readings().values().stream().anyMatch(group -> group.contains(column));
-            Optional<Corrections.Said> said = corrections.of(row.line(), column.header());
-            String inFile = asItCame(column);
-            if (reading && (said.isPresent() || !inFile.isEmpty())) {
-                Optional<Reading.Typed> typed = said.flatMap(Corrections.Said::typed);
-                came.add(new Reading(
-                        column.header(),
-                        typed.map(Reading.Typed::text).orElse(inFile),
-                        file,
-                        row.line(),
-                        typed,
-                        said.flatMap(Corrections.Said::corrected)));
+            if (reading) {
+                corrections
+                        .reading(column.header(), asItCame(column), file, row.line())
+                        .ifPresent(came::add);
             }
         }
         return came;

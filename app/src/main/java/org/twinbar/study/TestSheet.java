@@ -33,6 +33,9 @@ public record TestSheet(
         Map<String, String> calibration,
         Map<String, String> zero) {
 
+    /** Stands for a method where results were calculated elsewhere and are taken as they are. */
+    public static final String OF_RESULTS = "results";
+
     static final Set<String> KEYS =
             Set.of("method", "things", "set", "resolution", "calibration", "zero");
 
@@ -55,6 +58,10 @@ public record TestSheet(
                 keys.map("resolution"),
                 keys.map("calibration"),
                 keys.map("zero"));
+    }
+
+    boolean isOfResults() {
+        return method.equals(OF_RESULTS);
     }
 
     public TestSheet calling(String newThings) {

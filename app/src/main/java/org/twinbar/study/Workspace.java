@@ -154,19 +154,6 @@ public final class Workspace implements AutoCloseable {
         return drafted(act, act.entry("study"), head, file, handed).judge(program);
     }
 
-    /**
-     * Judges what a table of results answers, whoever calculated them: nothing is written.
-     *
-     * @param asked what is asked; its property names a column
-     * @param groups the column that holds the groups
-     * @param by columns each of whose values gets an answer of its own
-     * @throws InputException where a column or a value can't be read
-     * @throws org.twinbar.decision.QuestionException where it can't be asked so
-     */
-    public JudgedStudy tryOut(Upload results, Asked asked, String groups, List<String> by) {
-        return JudgedResults.of(results, asked, groups, by, program);
-    }
-
     /** Adds a test with its table; its curves are found by the names that the table gives them. */
     public void addTest(Act act, StudyName study, StudyFile.Test test, Handed handed) {
         change(act, study, draft -> draft.test(test, handed));

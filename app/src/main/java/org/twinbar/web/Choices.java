@@ -15,6 +15,7 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
+import org.twinbar.study.TestSheet;
 
 /**
  * What a form offers for a table that was handed in.
@@ -28,7 +29,6 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
     /** Between value and column in the fields that name both; no header holds it. */
     static final String SEPARATOR = "\t";
 
-    private static final String COLUMN = "column";
     /** More levels than this are codes or numbers, not groups. */
     private static final int MOST_LEVELS = 12;
 
@@ -72,7 +72,9 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
             boolean numbers =
                     column.unit().isPresent() || levels.stream().allMatch(Choices::isNumber);
             if (!levels.isEmpty() && (numbers || yesNo(levels))) {
-                columns.add(new Choice(COLUMN + SEPARATOR + column.header(), words(column)));
+                columns.add(new Choice(
+                        TestSheet.OF_RESULTS + SEPARATOR + column.label().replace(' ', '_'),
+                        words(column)));
             } else if (levels.size() >= 2 && levels.size() <= MOST_LEVELS) {
                 controls.add(new Several(
                         column.header(),
@@ -175,9 +177,5 @@ public record Choices(List<Several> subjects, List<Several> controls, List<Strin
                 .map(choice -> choice.words().replaceAll(" in \\S+$", ""))
                 .findFirst()
                 .orElseThrow(() -> Refusal.badRequest("Choose what is to be compared."));
-    }
-
-    static boolean isColumn(String kind) {
-        return kind.equals(COLUMN);
     }
 }

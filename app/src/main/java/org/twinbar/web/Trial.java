@@ -80,11 +80,6 @@ public final class Trial {
         return Words.slug(table.name().replaceAll("\\.[A-Za-z]+$", ""));
     }
 
-    /** Whether it can be kept; results of somebody else's calculation have no readings to keep. */
-    public boolean canBeKept(Form form) {
-        return !Choices.isColumn(subject(form)[0]);
-    }
-
     /**
      * Judges it, and writes nothing.
      *
@@ -92,21 +87,11 @@ public final class Trial {
      * @throws org.twinbar.decision.QuestionException where it can't be asked so
      */
     JudgedStudy judge(Workspace workspace, Form form) {
-        String[] control = pair(form, "control", "Choose the untreated group.");
-        return canBeKept(form)
-                ? workspace.tryOut(study(form, name()), Handed.among(received.all()))
-                : workspace.tryOut(
-                        received.table(),
-                        asked(form),
-                        control[0],
-                        form.said("by").stream().toList());
+        return workspace.tryOut(study(form, name()), Handed.among(received.all()));
     }
 
     /** Keeps it as a study. */
     StudyName keep(Workspace workspace, Form form) {
-        if (!canBeKept(form)) {
-            throw Refusal.badRequest("A study begins at readings, and this table holds results.");
-        }
         String name = form.said("name").orElse(name());
         return workspace.importStudy(
                 new Act(id, Words.WHO), study(form, name), Handed.among(received.all()));
@@ -119,7 +104,8 @@ public final class Trial {
     private StudyFile study(Form form, String name) {
         String[] subject = subject(form);
         String[] control = pair(form, "control", "Choose the untreated group.");
-        if (!control[0].equalsIgnoreCase(GROUP)) {
+        boolean given = subject[0].equals(TestSheet.OF_RESULTS);
+        if (!given && !control[0].equalsIgnoreCase(GROUP)) {
             throw Refusal.badRequest("Calculated results are told apart by the column 'group', not"
                     + " by '%s'; rename the column, or choose a group of it."
                             .formatted(control[0]));
@@ -139,7 +125,8 @@ public final class Trial {
                 Optional.of(new StudyFile.Head(
                         name, question(form, label, control[1]), "", JudgedStudy.Origin.MEASURED)),
                 List.of(new StudyFile.Test(
-                        TestSheet.of(subject[0]).withSet(set(form)),
+                        TestSheet.of(subject[0])
+                                .withSet(given ? Map.of(GROUP, control[0]) : set(form)),
                         table.name(),
                         Optional.empty())),
                 List.of(new Claim(claim(form, label), "", questions, Optional.empty())),

@@ -19,6 +19,10 @@ import org.twinbar.study.StudyName;
 /** The three doors, as a browser without script goes through them. */
 class DoorsTest {
 
+    private static final Map<String, String> FORCE = Map.of(
+            "subject", "results\tpeak_force",
+            "control", "group\tplain",
+            "by", "orientation");
     private static final Map<String, String> STRENGTH = Map.of(
             "subject", "tensile\tstrength",
             "control", "group\tplain",
@@ -81,15 +85,24 @@ class DoorsTest {
 
     @Test
     void comparesResultsThatSomebodyElseCalculated() {
-        HttpResponse<String> answer = served.post(
-                served.trial(),
-                Map.of(
-                        "subject", "column\tpeak_force_N",
-                        "control", "group\tplain",
-                        "by", "orientation"));
+        HttpResponse<String> answer = served.post(served.trial(), FORCE);
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body())
-                .contains("higher in coated than in plain", "A study begins at readings");
+                .contains("higher in coated than in plain", "Keep it as a study");
+    }
+
+    @Test
+    void keepsResultsThatSomebodyElseCalculated() {
+        Map<String, String> form = new HashMap<>(FORCE);
+        form.put("name", "kept forces");
+        assertThat(served.post(served.trial() + "/keep", form).statusCode()).isEqualTo(303);
+        StudyName study = served.workspace().study("kept forces");
+        assertThat(served.get(Links.study(study)).body())
+                .contains("peak force, flat", "peak force, upright", "Results calculated elsewhere");
+        assertThat(served.get(Links.study(study) + "/specimens/C4").body())
+                .contains("peak_force_N", "1010");
+        assertThat(served.get(Links.study(study) + "/report").body())
+                .contains("how they were had from readings is not known here");
     }
 
     @Test
