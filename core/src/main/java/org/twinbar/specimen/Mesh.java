@@ -1,5 +1,9 @@
 package org.twinbar.specimen;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
 /**
  * A surface of triangles (mm).
  *
@@ -87,6 +91,65 @@ public record Mesh(double[] corners, int[] triangles) {
         };
     }
 
+    /** Returns this mesh shifted level over the bed (mm). */
+    public Mesh moved(double x, double y) {
+        double[] to = corners.clone();
+        for (int i = 0; i < to.length; i += 3) {
+            to[i] += x;
+            to[i + 1] += y;
+        }
+        return new Mesh(to, triangles);
+    }
+
+    /** Returns this mesh turned leftwards by a quarter seen from above, in the corner of the bed. */
+    public Mesh turned() {
+        Box box = box();
+        double[] to = corners.clone();
+        for (int i = 0; i < to.length; i += 3) {
+            to[i] = box.most(1) - corners[i + 1];
+            to[i + 1] = corners[i] - box.least(0);
+        }
+        return new Mesh(to, triangles);
+    }
+
+    /**
+     * Returns several meshes as one, in their order.
+     *
+     * @throws ShapeException where there is none
+     */
+    public static Mesh together(List<Mesh> meshes) {
+        double[] corners =
+                new double[meshes.stream().mapToInt(it -> it.corners.length).sum()];
+        int[] triangles =
+                new int[meshes.stream().mapToInt(it -> it.triangles.length).sum()];
+        int corner = 0;
+        int used = 0;
+        for (Mesh mesh : meshes) {
+            System.arraycopy(mesh.corners, 0, corners, 3 * corner, mesh.corners.length);
+            for (int named : mesh.triangles) {
+                triangles[used++] = corner + named;
+            }
+            corner += mesh.corners.length / 3;
+        }
+        return new Mesh(corners, triangles);
+    }
+
+    /**
+     * Returns corners − edges + triangles: 2 for each body without a hole through it. Source:
+     * Euler's formula.
+     */
+    public int eulerCharacteristic() {
+        Set<Long> edges = new HashSet<>();
+        Set<Integer> used = new HashSet<>();
+        for (int i = 0; i < triangles.length; i++) {
+            long from = triangles[i];
+            long to = triangles[i % 3 == 2 ? i - 2 : i + 1];
+            edges.add((Math.min(from, to) << 32) | Math.max(from, to));
+            used.add(triangles[i]);
+        }
+        return used.size() - edges.size() + count();
+    }
+
     private double[] edge(int triangle, int to) {
         double[] edge = new double[3];
         for (int axis = 0; axis < 3; axis++) {
@@ -109,11 +172,13 @@ public record Mesh(double[] corners, int[] triangles) {
             return most(axis) - least(axis);
         }
 
-        double least(int axis) {
+        /** Returns its lower end along x, y or z (axis 0, 1 or 2) in mm. */
+        public double least(int axis) {
             return least.along(axis);
         }
 
-        double most(int axis) {
+        /** Returns its upper end along x, y or z (axis 0, 1 or 2) in mm. */
+        public double most(int axis) {
             return most.along(axis);
         }
     }

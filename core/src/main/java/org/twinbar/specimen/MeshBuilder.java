@@ -1,8 +1,5 @@
 package org.twinbar.specimen;
 
-import earcut4j.Earcut;
-
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,33 +54,16 @@ public final class MeshBuilder {
 
     /** Adds a level face between a line and the holes in it. */
     void face(List<Point> line, List<List<Point>> holes, double height, Looking looking) {
-        List<Point> all = new ArrayList<>(line);
-        int[] starts = new int[holes.size()];
-        for (int i = 0; i < starts.length; i++) {
-            starts[i] = all.size();
-            all.addAll(holes.get(i));
-        }
-        double[] flat = new double[2 * all.size()];
-        for (int i = 0; i < all.size(); i++) {
-            flat[2 * i] = all.get(i).x();
-            flat[2 * i + 1] = all.get(i).y();
-        }
-        List<Integer> ears = Earcut.earcut(flat, starts.length == 0 ? null : starts, 2);
-        for (int i = 0; i < ears.size(); i += 3) {
-            Point a = all.get(ears.get(i));
-            Point b = all.get(ears.get(i + 1));
-            Point c = all.get(ears.get(i + 2));
-            boolean leftwards = turns(a, b, c) > 0;
-            if (leftwards == (looking == Looking.UP)) {
-                add(at(a, height), at(b, height), at(c, height));
+        for (Point[] triangle : Face.triangles(line, holes)) {
+            Mesh.Place first = at(triangle[0], height);
+            Mesh.Place second = at(triangle[1], height);
+            Mesh.Place third = at(triangle[2], height);
+            if (looking == Looking.UP) {
+                add(first, second, third);
             } else {
-                add(at(a, height), at(c, height), at(b, height));
+                add(first, third, second);
             }
         }
-    }
-
-    private static double turns(Point a, Point b, Point c) {
-        return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
     }
 
     private static Mesh.Place at(Point point, double height) {

@@ -3,6 +3,7 @@ package org.twinbar.specimen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.twinbar.specimen.Form.Label;
 import org.twinbar.specimen.Shape.Measure;
 import org.twinbar.specimen.Shape.Section;
 
@@ -101,80 +102,74 @@ public final class StandardShapes {
     }
 
     private static void bars(List<Shape> shapes) {
-        shapes.add(bar("bar-80x10x4", "Bar", "ISO 178, 179-1, 180 and 75-2", 80, 10, 4));
-        shapes.add(new Shape(
-                "bar-80x10x4-mark",
-                "Bar with a mark where the notch is to be cut",
-                "ISO 179-1 and 180; the mark is our own",
+        shapes.add(Form.BAR.standard(
+                new Label("bar-80x10x4", "Bar", "ISO 178, 179-1, 180 and 75-2"), 80, 10, 4));
+        shapes.add(notchBar(
+                new Label(
+                        "bar-80x10x4-mark",
+                        "Bar with a mark where the notch is to be cut",
+                        "ISO 179-1 and 180; the mark is our own"),
+                List.of(new Measure("depth of the mark", MARK)),
+                new Section(10, 4),
+                marked(80, 10)));
+        shapes.add(notchBar(
+                new Label(
+                        "bar-80x10x4-notch",
+                        "Bar with a printed notch A",
+                        "ISO 179-1, notch A: 45°, 2 mm deep (from memory); a printed notch is not a"
+                                + " cut one"),
                 List.of(
-                        new Measure("length", 80),
-                        new Measure("width", 10),
-                        new Measure("thickness", 4),
-                        new Measure("depth of the mark", MARK)),
-                Optional.of(new Section(10, 4)),
-                new Solid.Prism(marked(80, 10), 4)));
-        shapes.add(new Shape(
-                "bar-80x10x4-notch",
-                "Bar with a printed notch A",
-                "ISO 179-1, notch A: 45°, 2 mm deep (from memory); a printed notch is not a cut one",
-                List.of(
-                        new Measure("length", 80),
-                        new Measure("width", 10),
-                        new Measure("thickness", 4),
                         new Measure("width behind the notch", 10 - NOTCH_DEPTH),
                         new Measure("radius of the notch", NOTCH_RADIUS)),
-                Optional.of(new Section(10 - NOTCH_DEPTH, 4)),
-                new Solid.Prism(notched(80, 10), 4)));
-        shapes.add(bar("bar-63.5x12.7x3.2", "Bar", "ASTM D256", 63.5, 12.7, 3.2));
+                new Section(10 - NOTCH_DEPTH, 4),
+                notched(80, 10)));
+        shapes.add(Form.BAR.standard(
+                new Label("bar-63.5x12.7x3.2", "Bar", "ASTM D256"), 63.5, 12.7, 3.2));
     }
 
     private static void flats(List<Shape> shapes) {
-        shapes.add(new Shape(
-                "disc-50x3",
-                "Disc",
-                "ISO 62, from memory",
-                List.of(new Measure("diameter", 50), new Measure("thickness", 3)),
-                Optional.empty(),
-                new Solid.Prism(Outline.circle(50), 3)));
-        shapes.add(new Shape(
-                "plate-60x60x2",
-                "Plate",
-                "ISO 294-3, from memory",
-                List.of(
-                        new Measure("length", 60),
-                        new Measure("width", 60),
-                        new Measure("thickness", 2)),
-                Optional.empty(),
-                new Solid.Prism(Outline.rectangle(60, 60), 2)));
+        shapes.add(Form.DISC.standard(
+                new Label("disc-50x3", "Disc", "ISO 62, from memory"), 50, 3));
+        shapes.add(Form.PLATE.standard(
+                new Label("plate-60x60x2", "Plate", "ISO 294-3, from memory"), 60, 60, 2));
     }
 
     private static void vessels(List<Shape> shapes) {
-        shapes.add(new Shape(
-                "cup-one-wall",
-                "Cup with a wall of one line, for leak tests",
-                "our own",
-                List.of(
-                        new Measure("outer diameter", 40),
-                        new Measure("height", 110),
-                        new Measure("wall", 0.45),
-                        new Measure("floor", 1.2),
-                        new Measure("head of water", 100)),
-                Optional.empty(),
-                new Solid.Vessel(Outline.circle(40), Outline.circle(40 - 0.9), 110, 1.2)));
-        shapes.add(new Shape(
-                "box-60x60x60",
-                "Box with a wall of three lines, for leak tests",
-                "our own",
-                List.of(
-                        new Measure("length", 60),
-                        new Measure("width", 60),
-                        new Measure("height", 60),
-                        new Measure("wall", 1.2),
-                        new Measure("floor", 1.2),
-                        new Measure("head of water", 50)),
-                Optional.empty(),
-                new Solid.Vessel(
-                        Outline.rectangle(60, 60), Outline.rectangle(57.6, 57.6), 60, 1.2)));
+        shapes.add(Form.CUP.standard(
+                new Label(
+                        "cup-one-wall", "Cup with a wall of one line, for leak tests", "our own"),
+                40,
+                110,
+                0.45,
+                1.2,
+                100));
+        shapes.add(Form.BOX.standard(
+                new Label(
+                        "box-60x60x60",
+                        "Box with a wall of three lines, for leak tests",
+                        "our own"),
+                60,
+                60,
+                60,
+                1.2,
+                1.2,
+                50));
+    }
+
+    /** A bar of 80 × 10 × 4 mm that is broken where the notch is or will be. */
+    private static Shape notchBar(
+            Label label, List<Measure> more, Section section, Outline outline) {
+        List<Measure> measures = new ArrayList<>(Form.BAR.usual());
+        measures.addAll(more);
+        return new Shape(
+                label.name(),
+                label.title(),
+                label.source(),
+                measures,
+                Optional.of(section),
+                new Solid.Prism(outline, 4),
+                Form.endPanel(80, 10),
+                List.of(new Point(0, 0)));
     }
 
     private static Shape tensile(
@@ -202,21 +197,28 @@ public final class StandardShapes {
                 source,
                 measures,
                 Optional.of(new Section(bar.narrowWidth(), thickness)),
-                new Solid.Prism(bar.outline(), thickness));
+                new Solid.Prism(bar.outline(), thickness),
+                grip(bar),
+                gauge(gaugeLength));
     }
 
-    private static Shape bar(
-            String name, String title, String source, double length, double width, double thick) {
-        return new Shape(
-                name,
-                title,
-                source,
-                List.of(
-                        new Measure("length", length),
-                        new Measure("width", width),
-                        new Measure("thickness", thick)),
-                Optional.of(new Section(width, thick)),
-                new Solid.Prism(Outline.rectangle(length, width), thick));
+    private static Panel grip(Dumbbell bar) {
+        double margin = 1;
+        double length = (bar.overall() - bar.tabSpacing()) / 2;
+        return new Panel(
+                "in the left grip",
+                new Point((length - bar.overall()) / 2, 0),
+                length - 2 * margin,
+                bar.endWidth() - 2 * margin);
+    }
+
+    /**
+     * The middle of the gauge length and near its ends, within 5 mm of them; from memory of ISO
+     * 527-1, and an eighth of the length where it is short.
+     */
+    private static List<Point> gauge(double length) {
+        double x = length / 2 - Math.min(5, length / 8);
+        return List.of(new Point(-x, 0), new Point(0, 0), new Point(x, 0));
     }
 
     private static Outline marked(double length, double width) {

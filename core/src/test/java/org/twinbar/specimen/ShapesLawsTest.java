@@ -3,17 +3,81 @@ package org.twinbar.specimen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What holds of every standard shape and its mesh. */
 class ShapesLawsTest {
 
+    private static final Map<Form, Map<String, Double>> OWN = Map.of(
+            Form.BAR, Map.of("length", 100.0, "width", 6.5),
+            Form.DISC, Map.of("diameter", 25.0),
+            Form.PLATE, Map.of("thickness", 0.8),
+            Form.CUP, Map.of("wall", 0.9, "height", 120.0),
+            Form.BOX, Map.of("width", 30.0, "head_of_water", 40.0));
+
     private static Stream<Shape> shapes() {
-        return StandardShapes.all().stream();
+        return Stream.concat(
+                StandardShapes.all().stream(),
+                OWN.entrySet().stream().map(it -> it.getKey().of(it.getValue())));
+    }
+
+    /** Codes that between them have every sign, none, one or two islands, and both directions. */
+    private static Stream<Arguments> coded() {
+        return shapes().flatMap(shape -> Stream.of("A07", "B888", "MW", "-Q.")
+                .flatMap(code -> Stream.of(Solid.Relief.values())
+                        .filter(it -> it == Solid.Relief.RAISED
+                                || shape.usualRelief() == Solid.Relief.ENGRAVED)
+                        .map(relief -> Arguments.of(shape, code, relief))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("shapes")
+    void enclosesOneBodyWithoutAHoleAndNeverCutsThroughItself(Shape shape) {
+        Mesh mesh = shape.solid().mesh(0.01);
+        assertThat(mesh.eulerCharacteristic()).isEqualTo(2);
+        assertThat(Crossings.of(mesh)).isEqualTo(new Crossings(0, Crossings.Extent.WHOLE));
+    }
+
+    @ParameterizedTest
+    @MethodSource("coded")
+    void carriesItsCodeAndStaysOneClosedBody(Shape shape, String code, Solid.Relief relief) {
+        Solid.Lettered lettered = shape.lettered(code, relief);
+        Mesh mesh = lettered.mesh(0.01);
+        assertThat(Soundness.of(mesh)).isEqualTo(new Soundness(0, 0, 0, 0));
+        assertThat(mesh.eulerCharacteristic()).isEqualTo(2);
+        assertThat(Crossings.of(mesh).pairs()).isZero();
+        assertThat(lettered.lettering().stroke()).isBetween(0.4, 1.2);
+        // The arcs are rounded alike with and without the code.
+        Mesh plain = shape.solid().mesh(0.01);
+        double more = relief == Solid.Relief.RAISED ? 1 : -1;
+        assertThat(mesh.volume() - plain.volume())
+                .isCloseTo(
+                        more * lettered.lettering().area() * lettered.depth(),
+                        within(1e-10 * plain.volume()));
+        assertThat(mesh.area() - plain.area())
+                .isCloseTo(
+                        lettered.lettering().length() * lettered.depth(),
+                        within(1e-10 * plain.area()));
+        assertThat(lettered.volume() - shape.solid().volume())
+                .isCloseTo(mesh.volume() - plain.volume(), within(1e-10 * plain.volume()));
+    }
+
+    /** Whatever is loaded or measured lies beside the code. */
+    @ParameterizedTest
+    @MethodSource("shapes")
+    void keepsItsCodeOffThePlacesThatAreMeasured(Shape shape) {
+        Panel panel = shape.panel();
+        for (Point place : shape.places()) {
+            boolean within = Math.abs(place.x() - panel.centre().x()) <= panel.length() / 2
+                    && Math.abs(place.y() - panel.centre().y()) <= panel.width() / 2;
+            assertThat(within).as("%s", place).isFalse();
+        }
     }
 
     @ParameterizedTest
