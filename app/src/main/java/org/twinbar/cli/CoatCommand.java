@@ -9,8 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.exchange.MeshFile;
 import org.twinbar.finding.Finding;
-import org.twinbar.quantity.Quantity;
-import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
 import org.twinbar.specimen.Solid;
 import org.twinbar.treatment.Cautions;
@@ -29,6 +27,9 @@ final class CoatCommand implements Callable<Integer> {
 
     /** What is known of an area or a density where nothing better is said; common practice. */
     private static final double USUAL_DOUBT = 0.02;
+
+    /** Thicker than this is a casting (µm); our own choice. */
+    private static final double MOST_FILM = 5000;
 
     private static final String ONLY_AREA = "an area alone has no volume";
     private static final String OPEN = "the mesh does not enclose a volume";
@@ -56,7 +57,10 @@ final class CoatCommand implements Callable<Integer> {
     @Nullable
     String area;
 
-    @Option(names = "--film", paramLabel = "LENGTH", description = "Film to be had, such as 150um.")
+    @Option(
+            names = "--film",
+            paramLabel = "LENGTH",
+            description = "Film to be had, such as 150um; in mm where no unit stands.")
     @Nullable
     String film;
 
@@ -137,7 +141,7 @@ final class CoatCommand implements Callable<Integer> {
             OptionalDouble wetMicrometres) {}
 
     private Coated planned(Film made, String typed) {
-        double thickness = Typed.in(Typed.MICROMETRES, "--film", inMicrometres(typed));
+        double thickness = film(typed);
         double needed = made.needed(thickness, Typed.share("--transfer", transfer, 1));
         return new Coated(
                 thickness, OptionalDouble.of(needed), OptionalDouble.empty(), wet(thickness));
@@ -162,13 +166,18 @@ final class CoatCommand implements Callable<Integer> {
                 : OptionalDouble.of(Film.wet(dry, Typed.share("--solids", solids)));
     }
 
-    /** A film without a unit would be millimetres elsewhere; nobody means 150 mm of it. */
-    private static String inMicrometres(String typed) {
-        if (Quantity.parse(typed).unit().equals(Unit.ONE)) {
+    /** Lengths are mm where no unit stands, and nobody means 150 mm of film. */
+    private static double film(String typed) {
+        double micrometres = Typed.in(Typed.MILLIMETRES, "--film", typed) * 1000;
+        if (micrometres > MOST_FILM) {
             throw new UsageException(
-                    "--film: '%s' needs its unit, um or mm".formatted(typed.strip()));
+                    "--film: '%s' is a film of %s mm, and the limit is %s mm; micrometres are written 150um"
+                            .formatted(
+                                    typed.strip(),
+                                    Written.number(micrometres / 1000, 4),
+                                    Written.number(MOST_FILM / 1000, 4)));
         }
-        return typed;
+        return micrometres;
     }
 
     private Surface surface() {

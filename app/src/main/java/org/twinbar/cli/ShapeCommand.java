@@ -1,40 +1,70 @@
 package org.twinbar.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.exchange.MeshFile;
 import org.twinbar.exchange.Spelling;
-import org.twinbar.report.Written;
-import org.twinbar.specimen.Mesh;
+import org.twinbar.specimen.Bed;
+import org.twinbar.specimen.Form;
 import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.Solid;
-import org.twinbar.specimen.Soundness;
 import org.twinbar.specimen.StandardShapes;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code twinbar shape}: the standard specimens, as numbers and as files to print. */
+/** {@code twinbar shape}: specimens as numbers and as files to print, and meshes looked through. */
 @Command(
         name = "shape",
-        description = "The standard specimens, as numbers and as files to print.",
+        description = "Specimens as numbers and as files to print; or a mesh looked through.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class ShapeCommand implements Callable<Integer> {
 
+    /** A plate holds fewer; a slip of the finger must not fill the memory. */
+    private static final int MOST_SPECIMENS = 1000;
+
     private final Context context;
 
-    @Parameters(arity = "0..1", paramLabel = "NAME", description = "One that --list names.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "NAME",
+            description = "One that --list names; or bar, disc, plate, cup, box with --set.")
     @Nullable
     String name;
 
     @Option(names = "--list", description = "Prints the standard shapes, one a line.")
     boolean list;
+
+    @Option(
+            names = "--set",
+            paramLabel = "SIZE=LENGTH",
+            description = "A size of one's own, such as length=100mm; in mm where no unit stands.")
+    List<String> set = new ArrayList<>();
+
+    @Option(
+            names = "--code",
+            paramLabel = "CODE",
+            description = "Puts the specimen's code where it is held.")
+    @Nullable
+    String code;
+
+    @Option(
+            names = "--relief",
+            paramLabel = "engraved|raised",
+            description = "How the code is told from its face; engraved, in vessels raised.")
+    Solid.@Nullable Relief relief;
 
     @Option(
             names = "--orientation",
@@ -49,9 +79,48 @@ final class ShapeCommand implements Callable<Integer> {
     @Nullable
     String chord;
 
+    @Option(
+            names = "--bed",
+            paramLabel = "LENGTHxWIDTH",
+            description = "Lays several out on a bed, such as 220x220mm.")
+    @Nullable
+    String bed;
+
+    @Option(names = "--count", paramLabel = "N", description = "How many to lay out.")
+    @Nullable
+    Integer count;
+
+    @Option(
+            names = "--codes",
+            paramLabel = "CODES",
+            description = "A code for each: A01..A12, or A01,C07,F30.")
+    @Nullable
+    String codes;
+
+    @Option(
+            names = "--gap",
+            paramLabel = "LENGTH",
+            description = "Between specimens, and to the edge of the bed; 5 mm unless said.")
+    @Nullable
+    String gap;
+
+    @Option(
+            names = "--positions",
+            paramLabel = "FILE.csv",
+            description = "Writes which code lies where, for the plan and the register.")
+    @Nullable
+    Path positions;
+
     @Option(names = "--out", paramLabel = "FILE", description = "Writes the mesh: .stl or .3mf.")
     @Nullable
     Path out;
+
+    @Option(
+            names = "--mesh",
+            paramLabel = "FILE",
+            description = "Looks through a mesh of one's own, .stl or .3mf; - for standard input.")
+    @Nullable
+    String mesh;
 
     @Option(names = "--json", description = "Writes JSON.")
     boolean json;
@@ -62,108 +131,139 @@ final class ShapeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        ShapeOutput output = new ShapeOutput(context.terminal().out(), json);
         if (list) {
-            context.terminal().out().print(listed());
-            return Cli.DONE;
-        }
-        if (name == null) {
+            output.list();
+        } else if (mesh != null) {
+            if (name != null) {
+                throw new UsageException("name a shape, or a mesh with --mesh, not both");
+            }
+            output.mesh(mesh, MeshFile.read(context.source(mesh)));
+        } else if (name == null) {
             throw new UsageException("name a shape; 'shape --list' lists them");
-        }
-        Shape shape = shape(name);
-        double chordError = chord == null
-                ? Solid.USUAL_CHORD_ERROR
-                : Typed.in(Typed.MILLIMETRES, "--chord", chord);
-        Mesh mesh = orientation.turn(shape.solid().mesh(chordError));
-        if (out != null) {
-            MeshFile.Format format = MeshFile.Format.of(out.toString());
-            Context.write(out, MeshFile.bytes(mesh, format, shape.title()));
-        }
-        if (json) {
-            json(shape, mesh);
         } else {
-            context.terminal().out().print(text(shape, mesh));
+            made(output, shape(name, sizes()));
         }
         return Cli.DONE;
     }
 
-    /**
-     * Returns the shape of that name.
-     *
-     * @throws UsageException where there is none, with the nearest name
-     */
+    private void made(ShapeOutput output, Shape shape) {
+        Optional<MeshFile.Format> format =
+                Optional.ofNullable(out).map(it -> MeshFile.Format.of(it.toString()));
+        double chordError = chord == null
+                ? Solid.USUAL_CHORD_ERROR
+                : Typed.in(Typed.MILLIMETRES, "--chord", chord);
+        Maker maker = new Maker(
+                shape,
+                Optional.ofNullable(relief).orElse(shape.usualRelief()),
+                orientation,
+                chordError);
+        if (bed == null) {
+            single(output, maker, format);
+        } else {
+            plate(output, maker, format, bed);
+        }
+    }
+
+    private void single(ShapeOutput output, Maker maker, Optional<MeshFile.Format> format) {
+        if (count != null || codes != null || gap != null || positions != null) {
+            throw new UsageException(
+                    "--count, --codes, --gap and --positions need the size of the bed: --bed");
+        }
+        Maker.Made made = maker.make(Optional.ofNullable(code));
+        format.ifPresent(it -> Context.write(
+                written(), MeshFile.bytes(made.mesh(), it, made.title())));
+        output.shape(made, Optional.ofNullable(out));
+    }
+
+    private void plate(
+            ShapeOutput output, Maker maker, Optional<MeshFile.Format> format, String size) {
+        if (code != null) {
+            throw new UsageException("on a bed each specimen has its own code: --codes");
+        }
+        Plate plate = Plate.of(maker, bed(size), codesToLay());
+        format.ifPresent(it -> Context.write(
+                written(), MeshFile.bytes(plate.parts(), it, maker.shape().title())));
+        if (positions != null) {
+            Context.write(positions, plate.csv());
+        }
+        output.plate(plate, Optional.ofNullable(out));
+    }
+
+    private Path written() {
+        return java.util.Objects.requireNonNull(out);
+    }
+
+    private Bed bed(String size) {
+        List<Double> sides = new ArrayList<>();
+        String unit = size.replaceAll(".*[0-9.,]\\s*", "");
+        for (String side : size.split("[x×]", -1)) {
+            boolean bare = side.strip().matches(".*[0-9]");
+            sides.add(Typed.in(Typed.MILLIMETRES, "--bed", bare ? side + unit : side));
+        }
+        if (sides.size() != 2) {
+            throw new UsageException(
+                    "--bed: '%s' is no length and width, such as 220x220mm".formatted(size));
+        }
+        double between =
+                gap == null ? Bed.USUAL_GAP : Typed.in(Typed.MILLIMETRES, "--gap", gap);
+        return new Bed(sides.get(0), sides.get(1), between);
+    }
+
+    /** Returns a code for each specimen; empty ones where only their number was said. */
+    private List<Optional<String>> codesToLay() {
+        List<String> named = codes == null ? List.of() : CodeList.parse(codes, MOST_SPECIMENS);
+        int number = count == null ? named.size() : count;
+        if (number < 1 || number > MOST_SPECIMENS) {
+            throw new UsageException(
+                    "say how many specimens lie on the bed by --codes or --count, 1 to %s"
+                            .formatted(MOST_SPECIMENS));
+        }
+        if (codes == null) {
+            return IntStream.range(0, number).mapToObj(it -> Optional.<String>empty()).toList();
+        }
+        if (named.size() != number) {
+            throw new UsageException("--codes names %s codes, and --count says %s specimens"
+                    .formatted(named.size(), number));
+        }
+        return named.stream().map(Optional::of).toList();
+    }
+
+    private Map<String, Double> sizes() {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        Context.pairs("--set", set)
+                .forEach((size, text) -> sizes.put(
+                        size, Typed.in(Typed.MILLIMETRES, "--set " + size, text)));
+        return sizes;
+    }
+
+    /** Returns the shape of that name at its own sizes; see {@link #shape(String, Map)}. */
     static Shape shape(String name) {
+        return shape(name, Map.of());
+    }
+
+    /**
+     * Returns the shape of that name, or of a form at one's own sizes.
+     *
+     * @throws UsageException where there is none, with the nearest name, or where the sizes of a
+     *     standard would be changed
+     */
+    static Shape shape(String name, Map<String, Double> sizes) {
+        Optional<Form> form = Form.named(name);
+        if (form.isPresent()) {
+            return form.get().of(sizes);
+        }
         Set<String> names = StandardShapes.all().stream()
                 .map(Shape::name)
                 .collect(Collectors.toCollection(TreeSet::new));
-        return StandardShapes.named(name)
+        Shape shape = StandardShapes.named(name)
                 .orElseThrow(() -> new UsageException("there is no shape '%s' among %s%s"
                         .formatted(name, String.join(", ", names), Spelling.hint(name, names))));
-    }
-
-    private static String listed() {
-        Aligned rows = new Aligned();
-        for (Shape shape : StandardShapes.all()) {
-            rows.row(
-                    shape.name(),
-                    shape.title(),
-                    shape.source(),
-                    shape.measures().stream()
-                            .map(it -> it.name() + " " + millimetres(it.millimetres()))
-                            .collect(Collectors.joining(", ")));
+        if (!sizes.isEmpty()) {
+            throw new UsageException(
+                    "%s has the sizes that its name stands for; --set goes with bar, disc, plate, cup and box"
+                            .formatted(shape.name()));
         }
-        return rows.toString();
-    }
-
-    private void json(Shape shape, Mesh mesh) {
-        Soundness soundness = Soundness.of(mesh);
-        Json.write(context.terminal().out(), it -> {
-            it.put("name", shape.name())
-                    .put("title", shape.title())
-                    .put("source", shape.source())
-                    .object("dimensions_mm", sizes -> {
-                        for (Shape.Measure measure : shape.measures()) {
-                            sizes.put(measure.name().replace(' ', '_'), measure.millimetres());
-                        }
-                    })
-                    .put("area_mm2", shape.solid().area())
-                    .put("volume_mm3", shape.solid().volume());
-            if (shape.section().isPresent()) {
-                Shape.Section section = shape.section().get();
-                it.object(
-                        "section",
-                        one -> one.put("width_mm", section.width())
-                                .put("thickness_mm", section.thickness())
-                                .put("area_mm2", section.area()));
-            } else {
-                it.reason("section", "it is not tested across a section");
-            }
-            it.put("triangles", mesh.count())
-                    .put("watertight", soundness.isWatertight())
-                    .put("orientation", orientation.word())
-                    .put("axes", PrintOrientation.name(mesh))
-                    .object(
-                            "mesh",
-                            one -> one.put("area_mm2", mesh.area())
-                                    .put("volume_mm3", mesh.volume()))
-                    .findings(soundness.findings(mesh));
-        });
-    }
-
-    private String text(Shape shape, Mesh mesh) {
-        Aligned rows = new Aligned();
-        shape.measures().forEach(it -> rows.row(it.name(), millimetres(it.millimetres())));
-        shape.section().ifPresent(it -> rows.row("section", Written.number(it.area(), 4) + " mm²"));
-        rows.row("area", Written.number(shape.solid().area(), 5) + " mm²");
-        rows.row("volume", Written.number(shape.solid().volume(), 5) + " mm³");
-        rows.row("orientation", orientation.word() + ", " + PrintOrientation.name(mesh));
-        rows.row(
-                "triangles",
-                mesh.count() + (Soundness.of(mesh).isWatertight() ? ", closed" : ", open"));
-        return shape.title() + " (" + shape.source() + ")\n" + rows
-                + (out == null ? "" : "written to %s, in mm\n".formatted(out));
-    }
-
-    private static String millimetres(double value) {
-        return Written.number(value, 5) + " mm";
+        return shape;
     }
 }

@@ -15,7 +15,6 @@ final class Typed {
     static final Unit DENSITY = Unit.of("g/cm³");
     static final Unit MILLIMETRES = Unit.of("mm");
     static final Unit SQUARE_MILLIMETRES = Unit.of("mm²");
-    static final Unit MICROMETRES = Unit.of("µm");
     static final Unit MINUTES = Unit.of("min");
     static final Unit CELSIUS = Unit.of("°C");
     static final Unit SPREADING = Unit.of("g/min");

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.twinbar.finding.Finding;
 import org.twinbar.finding.Finding.Kind;
+import org.twinbar.specimen.Crossings;
 import org.twinbar.specimen.Mesh;
 import org.twinbar.specimen.Soundness;
 
@@ -58,6 +59,9 @@ public final class MeshFile {
         }
     }
 
+    /** A body in its place, with the name that it is called by. */
+    public record Part(String name, Mesh mesh) {}
+
     /**
      * A mesh as it was read, in mm, with what a person should know of it.
      *
@@ -84,7 +88,14 @@ public final class MeshFile {
 
     /** Returns the bytes of a mesh file; the title goes where the format has room for it. */
     public static byte[] bytes(Mesh mesh, Format format, String title) {
-        return format == Format.STL ? Stl.bytes(mesh, title) : ThreeMf.bytes(mesh, title);
+        return bytes(List.of(new Part(title, mesh)), format, title);
+    }
+
+    /** Returns the bytes of a file of several bodies: an object each in 3MF, one mesh in STL. */
+    public static byte[] bytes(List<Part> parts, Format format, String title) {
+        return format == Format.STL
+                ? Stl.bytes(Mesh.together(parts.stream().map(Part::mesh).toList()), title)
+                : ThreeMf.bytes(parts, title);
     }
 
     private static Read read(Mesh mesh, boolean hasUnit) {
@@ -101,6 +112,7 @@ public final class MeshFile {
         }
         Soundness soundness = Soundness.of(mesh);
         findings.addAll(soundness.findings(mesh));
+        Crossings.of(mesh).finding().ifPresent(findings::add);
         return new Read(mesh, soundness, findings);
     }
 

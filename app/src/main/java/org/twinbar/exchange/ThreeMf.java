@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -42,12 +43,12 @@ final class ThreeMf {
 
     private ThreeMf() {}
 
-    static byte[] bytes(Mesh mesh, String title) {
+    static byte[] bytes(List<MeshFile.Part> parts, String title) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             entry(zip, "[Content_Types].xml", TYPES);
             entry(zip, "_rels/.rels", RELATIONS);
-            entry(zip, "3D/3dmodel.model", model(mesh, title));
+            entry(zip, "3D/3dmodel.model", model(parts, title));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -62,15 +63,30 @@ final class ThreeMf {
         zip.closeEntry();
     }
 
-    private static String model(Mesh mesh, String title) {
+    private static String model(List<MeshFile.Part> parts, String title) {
         StringBuilder xml = new StringBuilder("""
                         <?xml version="1.0" encoding="UTF-8"?>
                         <model unit="millimeter" xml:lang="en" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">
                         """)
                 .append("<metadata name=\"Title\">")
                 .append(escaped(title))
-                .append(
-                        "</metadata>\n<resources><object id=\"1\" type=\"model\"><mesh>\n<vertices>\n");
+                .append("</metadata>\n<resources>\n");
+        for (int i = 0; i < parts.size(); i++) {
+            xml.append("<object id=\"").append(i + 1);
+            xml.append("\" type=\"model\" name=\"").append(escaped(parts.get(i).name()));
+            xml.append("\"><mesh>\n");
+            mesh(xml, parts.get(i).mesh());
+            xml.append("</mesh></object>\n");
+        }
+        xml.append("</resources>\n<build>\n");
+        for (int i = 0; i < parts.size(); i++) {
+            xml.append("<item objectid=\"").append(i + 1).append("\"/>\n");
+        }
+        return xml.append("</build>\n</model>\n").toString();
+    }
+
+    private static void mesh(StringBuilder xml, Mesh mesh) {
+        xml.append("<vertices>\n");
         double[] corners = mesh.corners();
         for (int i = 0; i < corners.length; i += 3) {
             xml.append("<vertex x=\"").append(corners[i]);
@@ -84,13 +100,14 @@ final class ThreeMf {
             xml.append("\" v2=\"").append(triangles[i + 1]);
             xml.append("\" v3=\"").append(triangles[i + 2]).append("\"/>\n");
         }
-        return xml.append("</triangles>\n</mesh></object></resources>\n")
-                .append("<build><item objectid=\"1\"/></build>\n</model>\n")
-                .toString();
+        xml.append("</triangles>\n");
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     static Mesh read(String file, InputStream in) throws IOException {

@@ -81,7 +81,7 @@ final class ThreeMfModel {
                 body = new Body();
                 bodies.put(attribute("id"), body);
             }
-            case "vertex" -> body.corners.add(new double[] {number("x"), number("y"), number("z")});
+            case "vertex" -> vertex();
             case "triangle" -> triangle();
             case "item" -> place(attribute("objectid"), xml.getAttributeValue(null, "transform"));
             case "component" ->
@@ -98,6 +98,16 @@ final class ThreeMfModel {
             throw Place.of(file).value(String.valueOf(name)).refuseValue("is no unit of 3MF");
         }
         return millimetres;
+    }
+
+    /** A closed mesh has half as many corners as triangles; one with more is none. */
+    private void vertex() {
+        if (body.corners.size() == MeshFile.MOST_TRIANGLES) {
+            throw Place.of(file)
+                    .refuse("has more than %s corners, the limit for a mesh"
+                            .formatted(MeshFile.MOST_TRIANGLES));
+        }
+        body.corners.add(new double[] {number("x"), number("y"), number("z")});
     }
 
     private void triangle() {

@@ -34,6 +34,16 @@ class CoatAndShapeCommandTest {
         assertThat(json.at("/volume_mm3/reason").asText()).isNotEmpty();
     }
 
+    /** Lengths are mm where no unit stands. */
+    @Test
+    void takesAFilmWithoutAUnitAsMillimetres() {
+        for (String film : new String[] {"0.15", "0,15 mm", "150um"}) {
+            JsonNode json =
+                    MakeRun.json("coat", "--area", "1cm2", "--film", film, "--density", "1");
+            assertThat(json.get("film_um").asDouble()).isCloseTo(150, within(1e-9));
+        }
+    }
+
     @Test
     void tellsTheFilmOfWhatWasGained() {
         JsonNode json = MakeRun.json(
@@ -102,7 +112,14 @@ class CoatAndShapeCommandTest {
                 "--density",
                 "0");
         MakeRun.refuses(
-                "needs its unit", "coat", "--area", "1cm2", "--film", "150", "--density", "1");
+                "'150' is a film of 150 mm, and the limit is 5 mm; micrometres are written 150um",
+                "coat",
+                "--area",
+                "1cm2",
+                "--film",
+                "150",
+                "--density",
+                "1");
         MakeRun.refuses(
                 "The area must be above zero",
                 "coat",

@@ -10,6 +10,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -77,6 +78,24 @@ class MeshFileTest {
         double[] metres = Arrays.stream(BAR.corners()).map(it -> it / 1000).toArray();
         byte[] small = MeshFile.bytes(new Mesh(metres, BAR.triangles()), MeshFile.Format.STL, "");
         assertThat(read(small).findings()).extracting(Finding::code).contains("mesh-unit-doubtful");
+    }
+
+    @Test
+    void findsAMeshThatCutsThroughItself() {
+        Mesh cross = Mesh.together(List.of(BAR, BAR.turned().moved(-5, -40)));
+        MeshFile.Read read = read(MeshFile.bytes(cross, MeshFile.Format.THREE_MF, ""));
+        assertThat(read.findings())
+                .extracting(Finding::code)
+                .containsExactly("mesh-crosses-itself");
+    }
+
+    @Test
+    void keepsTheNamesOfBodiesWhateverIsInThem() {
+        byte[] bytes = MeshFile.bytes(
+                List.of(new MeshFile.Part("A\"<01>&", BAR), new MeshFile.Part("B", BAR)),
+                MeshFile.Format.THREE_MF,
+                "two");
+        assertThat(read(bytes).mesh().count()).isEqualTo(24);
     }
 
     @Test
