@@ -1,0 +1,105 @@
+package org.twinbar.method;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.twinbar.finding.Figures;
+
+/**
+ * Whether each method's stated uncertainty covers the truth as often as it says; and
+ * docs/methods-coverage.md, which tells what was found.
+ *
+ * <p>With the system property {@code twinbar.update} the page is made anew instead.
+ */
+class CoverageTest {
+
+    private static final long SEED = 527;
+
+    /** Four binomial standard deviations below 95 % of 400. */
+    private static final int FEWEST_HELD = 362;
+
+    private static final Path PAGE = Path.of(System.getProperty("basedir", "core"))
+            .toAbsolutePath()
+            .resolveSibling("docs")
+            .resolve("methods-coverage.md");
+
+    private static final String HEAD = """
+            # Does the stated uncertainty cover the truth?
+
+            For each test method, %s specimens were simulated whose truth is known, with errors drawn as
+            the bench is said to have them. The table tells in how many of them the 95 %% interval of the one
+            specimen held the truth, by how much its value lay beside it on average (bias), how far values
+            scattered about it, and the standard uncertainty that Twinbar stated. 380 are expected; more is
+            caution, and fewer than %s cannot be chance: the tests fail.
+
+            The page is made by `./check --update` from seed %s. The simulated specimens stand beside the
+            tests of each method, in classes whose names end in `Sweeps`.
+
+            | method | property | what was wrong with the readings | held, of %s | mean truth | bias | scatter | stated u |
+            |---|---|---|---|---|---|---|---|
+            """;
+
+    private static List<Swept> all = List.of();
+
+    @BeforeAll
+    static void simulate() {
+        List<Swept> found = new ArrayList<>();
+        for (TestMethod method : Methods.builtIn().all()) {
+            for (Sweep sweep : Sweeps.of(method)) {
+                found.add(new Swept(method, sweep, sweep.run(SEED)));
+            }
+        }
+        all = found;
+    }
+
+    @Test
+    void statedUncertaintyCoversTheTruthAsOftenAsItSays() {
+        assertThat(all).isNotEmpty().allSatisfy(swept -> assertThat(swept.found().held())
+                .as(swept.row())
+                .isGreaterThanOrEqualTo(FEWEST_HELD));
+    }
+
+    /** A value that lies aside by more than its uncertainty has an error that nobody states. */
+    @Test
+    void valuesAreNotBiased() {
+        assertThat(all).allSatisfy(swept -> assertThat(Math.abs(swept.found().bias()))
+                .as(swept.row())
+                .isLessThan(0.5 * swept.found().stated()));
+    }
+
+    @Test
+    void thePageTellsWhatIsFound() throws IOException {
+        StringBuilder page =
+                new StringBuilder(HEAD.formatted(Sweep.RUNS, FEWEST_HELD, SEED, Sweep.RUNS));
+        all.forEach(swept -> page.append(swept.row()));
+        if (Boolean.getBoolean("twinbar.update")) {
+            Files.writeString(PAGE, page);
+        }
+        assertThat(PAGE)
+                .as("read what changed, then run ./check --update")
+                .exists()
+                .hasContent(page.toString());
+    }
+
+    private record Swept(TestMethod method, Sweep sweep, Sweep.Found found) {
+
+        String row() {
+            return "| %s | `%s` | %s | %s | %s | %s | %s | %s |\n"
+                    .formatted(
+                            method.description().name(),
+                            sweep.property().column(),
+                            sweep.errors(),
+                            found.held(),
+                            Figures.three(found.truth()),
+                            Figures.two(found.bias()),
+                            Figures.two(found.scatter()),
+                            Figures.two(found.stated()));
+        }
+    }
+}
