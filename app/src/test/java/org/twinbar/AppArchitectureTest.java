@@ -47,6 +47,7 @@ class AppArchitectureTest {
     @Test
     void findsTheClassesOfTheApp() {
         assertThat(Ours.APP)
+                .isNotEmpty()
                 .extracting(JavaClass::getPackageName)
                 .as("packages of the app")
                 .allMatch(found -> Ours.APP_PACKAGES.stream()

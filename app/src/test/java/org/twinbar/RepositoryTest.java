@@ -32,6 +32,7 @@ class RepositoryTest {
     private static final String WRAPPER = ".mvn/wrapper/maven-wrapper.properties";
 
     private static final int LONGEST_TYPE = 400;
+    private static final int WIDTH = 100;
 
     private static final List<Path> FILES = files();
 
@@ -74,6 +75,22 @@ class RepositoryTest {
                 .filteredOn(code)
                 .filteredOn(file -> !MADE_ELSEWHERE.contains(name(file)))
                 .allMatch(file -> text(file).endsWith("\n"), "ends with a line end");
+    }
+
+    /** The formatter breaks code, but no text; a text that is longer than a line stays whole. */
+    @Test
+    void linesOfCodeFitTheWindow() {
+        Pattern textBlock = Pattern.compile("\"\"\".*?\"\"\"", Pattern.DOTALL);
+        List<String> longOnes = FILES.stream()
+                .filter(RepositoryTest::isJava)
+                .flatMap(file -> textBlock
+                        .matcher(text(file))
+                        .replaceAll("\"\"")
+                        .lines()
+                        .filter(line -> line.length() > WIDTH && !line.contains("\""))
+                        .map(line -> name(file) + ": " + line.strip()))
+                .toList();
+        assertThat(longOnes).as("lines over %s characters", WIDTH).isEmpty();
     }
 
     @Test

@@ -30,7 +30,7 @@ final class ComparisonsJson {
                         .put("seed", seed));
     }
 
-    private static void comparison(Json json, Comparisons.Parted parted) throws IOException {
+    static void comparison(Json json, Comparisons.Parted parted) throws IOException {
         Comparison comparison = parted.comparison();
         Question question = comparison.question();
         json.put("value", parted.value()).object("by", it -> it.texts(parted.by()));

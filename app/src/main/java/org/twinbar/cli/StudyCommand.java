@@ -153,6 +153,9 @@ final class StudyCommand implements Runnable {
         @Mixin
         WorkspaceOption workspace = new WorkspaceOption();
 
+        @Option(names = "--json", description = "Writes JSON.")
+        boolean json;
+
         Show(Context context) {
             this.context = context;
         }
@@ -163,9 +166,13 @@ final class StudyCommand implements Runnable {
                     Bar bar = new Bar(context.terminal(), "specimens")) {
                 JudgedStudy judged = open.judge(open.study(study), bar);
                 bar.close();
-                context.terminal().out().println(judged.question());
-                context.terminal().out().println();
-                context.terminal().out().print(ClaimsText.of(judged));
+                if (json) {
+                    ClaimsJson.write(judged, context.terminal().out());
+                } else {
+                    context.terminal().out().println(judged.question());
+                    context.terminal().out().println();
+                    context.terminal().out().print(ClaimsText.of(judged));
+                }
             }
             return Cli.DONE;
         }

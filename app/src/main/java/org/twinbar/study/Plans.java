@@ -146,7 +146,8 @@ public final class Plans {
     }
 
     /**
-     * Returns the table of a test of the plan: a row for each specimen in the order of testing, with
+     * Returns the table of a test of the plan: a row for each specimen in the order of testing,
+     * with
      * blank cells for what the method asks. It says nothing of groups, which the plan knows.
      *
      * @throws InputException where the plan has no such test

@@ -252,7 +252,8 @@ class PlansTest {
         assertThat(width.mean()).isEqualTo(10.01, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(width.least()).isEqualTo(9.98);
         assertThat(width.spread()).isEqualTo(0.05, org.assertj.core.api.Assertions.within(1e-12));
-        assertThat(one.gained()).hasValueCloseTo(0.4, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(one.gained())
+                .hasValueCloseTo(0.4, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(one.photos()).hasSize(1);
         assertThat(one.fate().kind()).isEqualTo(Fate.Kind.MADE);
         workspace.register().fate(act(), study, code, Fate.Kind.BROKEN, "fell off the bench");

@@ -1,0 +1,62 @@
+package org.twinbar.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import org.twinbar.decision.Verdict;
+import org.twinbar.study.Answer;
+import org.twinbar.study.Comparisons;
+import org.twinbar.study.JudgedClaim;
+import org.twinbar.study.JudgedStudy;
+
+/** A study's claims with their verdicts as JSON; each comparison as {@code compare} writes it. */
+final class ClaimsJson {
+
+    private ClaimsJson() {}
+
+    static void write(JudgedStudy study, PrintWriter out) {
+        Json.write(
+                out,
+                json -> json.put("study", study.name())
+                        .put("question", study.question())
+                        .put("invented", study.invented())
+                        .list("claims", claims -> {
+                            for (JudgedClaim claim : study.claims()) {
+                                claims.object(it -> claim(it, claim));
+                            }
+                        })
+                        .findings(study.findings())
+                        .put("seed", study.maker().seed()));
+    }
+
+    private static void claim(Json json, JudgedClaim claim) throws IOException {
+        json.put("words", claim.words()).put("saidBy", claim.saidBy()).list("answers", answers -> {
+            for (Answer answer : claim.answers()) {
+                answers.object(it -> answer(it, answer));
+            }
+        });
+    }
+
+    private static void answer(Json json, Answer answer) throws IOException {
+        json.put("question", answer.question());
+        if (answer instanceof Answer.Compared compared) {
+            json.put("method", compared.method());
+            ComparisonsJson.comparison(
+                    json,
+                    new Comparisons.Parted(
+                            compared.property().column(),
+                            compared.where(),
+                            compared.comparison()));
+        } else if (answer instanceof Answer.OffBench off) {
+            json.put("verdict", Verdict.NOT_FOR_THIS_BENCH.word())
+                    .list("conditions", conditions -> {
+                        for (Answer.Condition condition : off.conditions()) {
+                            conditions.object(it -> it.put("text", condition.text())
+                                    .put("evidence", condition.evidence()));
+                        }
+                    })
+                    .put("decidedBy", off.whoDecides());
+        } else if (answer instanceof Answer.Unanswered unanswered) {
+            json.put("reason", unanswered.reason());
+        }
+    }
+}
