@@ -11,8 +11,7 @@ import java.util.regex.Pattern;
 /** Codes of specimens as they are typed: {@code A01..A12}, or parted by commas. */
 final class CodeList {
 
-    private static final Pattern RANGE =
-            Pattern.compile("(.*?)(\\d{1,9})\\.\\.(.*?)(\\d{1,9})");
+    private static final Pattern RANGE = Pattern.compile("(.*?)(\\d{1,9})\\.\\.(.*?)(\\d{1,9})");
 
     private CodeList() {}
 
@@ -70,7 +69,7 @@ final class CodeList {
     }
 
     private static UsageException tooMany(int number, int most) {
-        return new UsageException("--codes: %s codes are more than the limit of %s"
-                .formatted(number, most));
+        return new UsageException(
+                "--codes: %s codes are more than the limit of %s".formatted(number, most));
     }
 }

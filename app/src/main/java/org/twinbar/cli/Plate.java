@@ -60,10 +60,7 @@ record Plate(Maker maker, Bed bed, List<Lying> specimens) {
 
     /** A raised code may stand out of a face that does not lie on the bed. */
     private static double most(List<Maker.Made> all, int axis) {
-        return all.stream()
-                .mapToDouble(it -> it.mesh().box().size(axis))
-                .max()
-                .orElseThrow();
+        return all.stream().mapToDouble(it -> it.mesh().box().size(axis)).max().orElseThrow();
     }
 
     /** A hundredth of a millimetre is more than any bed is true to. */

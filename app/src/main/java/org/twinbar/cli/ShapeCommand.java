@@ -171,8 +171,8 @@ final class ShapeCommand implements Callable<Integer> {
                     "--count, --codes, --gap and --positions need the size of the bed: --bed");
         }
         Maker.Made made = maker.make(Optional.ofNullable(code));
-        format.ifPresent(it -> Context.write(
-                written(), MeshFile.bytes(made.mesh(), it, made.title())));
+        format.ifPresent(
+                it -> Context.write(written(), MeshFile.bytes(made.mesh(), it, made.title())));
         output.shape(made, Optional.ofNullable(out));
     }
 
@@ -205,8 +205,7 @@ final class ShapeCommand implements Callable<Integer> {
             throw new UsageException(
                     "--bed: '%s' is no length and width, such as 220x220mm".formatted(size));
         }
-        double between =
-                gap == null ? Bed.USUAL_GAP : Typed.in(Typed.MILLIMETRES, "--gap", gap);
+        double between = gap == null ? Bed.USUAL_GAP : Typed.in(Typed.MILLIMETRES, "--gap", gap);
         return new Bed(sides.get(0), sides.get(1), between);
     }
 
@@ -220,7 +219,9 @@ final class ShapeCommand implements Callable<Integer> {
                             .formatted(MOST_SPECIMENS));
         }
         if (codes == null) {
-            return IntStream.range(0, number).mapToObj(it -> Optional.<String>empty()).toList();
+            return IntStream.range(0, number)
+                    .mapToObj(it -> Optional.<String>empty())
+                    .toList();
         }
         if (named.size() != number) {
             throw new UsageException("--codes names %s codes, and --count says %s specimens"
@@ -232,8 +233,8 @@ final class ShapeCommand implements Callable<Integer> {
     private Map<String, Double> sizes() {
         Map<String, Double> sizes = new LinkedHashMap<>();
         Context.pairs("--set", set)
-                .forEach((size, text) -> sizes.put(
-                        size, Typed.in(Typed.MILLIMETRES, "--set " + size, text)));
+                .forEach((size, text) ->
+                        sizes.put(size, Typed.in(Typed.MILLIMETRES, "--set " + size, text)));
         return sizes;
     }
 

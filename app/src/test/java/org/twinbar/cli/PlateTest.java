@@ -25,19 +25,23 @@ class PlateTest {
     void engravesTheCodeInTheGrip() {
         Desk desk = new Desk(folder);
         JsonNode plain = desk.type("shape iso527-1a --json").json();
-        JsonNode coded = desk.type("shape iso527-1a --code a07 --json --out @a07.stl").json();
+        JsonNode coded =
+                desk.type("shape iso527-1a --code a07 --json --out @a07.stl").json();
         assertThat(coded.at("/code/text").asText()).isEqualTo("A07");
         assertThat(coded.at("/code/where").asText()).isEqualTo("in the left grip");
         assertThat(coded.at("/code/stroke_mm").asDouble()).isBetween(0.4, 1.2);
         assertThat(coded.get("watertight").asBoolean()).isTrue();
         assertThat(coded.get("volume_mm3").asDouble())
                 .isLessThan(plain.get("volume_mm3").asDouble());
-        JsonNode raised = desk.type("shape iso527-1a --code A07 --relief raised --json").json();
+        JsonNode raised =
+                desk.type("shape iso527-1a --code A07 --relief raised --json").json();
         assertThat(raised.get("volume_mm3").asDouble() - plain.get("volume_mm3").asDouble())
                 .isCloseTo(
-                        plain.get("volume_mm3").asDouble() - coded.get("volume_mm3").asDouble(),
+                        plain.get("volume_mm3").asDouble()
+                                - coded.get("volume_mm3").asDouble(),
                         within(1e-9));
-        JsonNode read = desk.type("shape --mesh " + desk.path("a07.stl") + " --json").json();
+        JsonNode read =
+                desk.type("shape --mesh " + desk.path("a07.stl") + " --json").json();
         assertThat(read.get("volume_mm3").asDouble()
                         / coded.at("/mesh/volume_mm3").asDouble())
                 .isCloseTo(1, within(1e-5));
@@ -70,7 +74,8 @@ class PlateTest {
                 .startsWith("specimen,position,x_mm,y_mm", "A01,1,90.0,15.0");
         String model = model(folder.resolve("p.3mf"));
         assertThat(model).contains("name=\"A01\"", "name=\"A08\"", "unit=\"millimeter\"");
-        JsonNode read = desk.type("shape --mesh " + desk.path("p.3mf") + " --json").json();
+        JsonNode read =
+                desk.type("shape --mesh " + desk.path("p.3mf") + " --json").json();
         assertThat(read.get("watertight").asBoolean()).isTrue();
         assertThat(read.get("findings")).isEmpty();
         assertThat(read.at("/box_mm/x").asDouble()).isCloseTo(170, within(1e-9));
@@ -85,7 +90,8 @@ class PlateTest {
     })
     void standsThemAsAsked(String orientation, double x, double y, double z) {
         Desk desk = new Desk(folder);
-        desk.type("shape bar-80x10x4 --bed 100x50 --count 1 --out @p.stl --orientation " + orientation)
+        desk.type("shape bar-80x10x4 --bed 100x50 --count 1 --out @p.stl --orientation "
+                        + orientation)
                 .done();
         JsonNode box = desk.type("shape --mesh " + desk.path("p.stl") + " --json")
                 .json()

@@ -90,7 +90,8 @@ final class Dealing {
                             + (round < series.perGroup() % rounds ? 1 : 0);
                     runs.get(round * groups + i)
                             .addAll(Collections.nCopies(
-                                    number, new Piece(series.name(), order.get(i).name())));
+                                    number,
+                                    new Piece(series.name(), order.get(i).name())));
                 }
             }
         }

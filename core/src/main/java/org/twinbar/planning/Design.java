@@ -187,8 +187,9 @@ public record Design(
         long controls =
                 groups.stream().filter(group -> group.role() == Role.CONTROL).count();
         if (controls != 1) {
-            throw new PlanException("A plan has one control that all groups are held against, not %s."
-                    .formatted(controls));
+            throw new PlanException(
+                    "A plan has one control that all groups are held against, not %s."
+                            .formatted(controls));
         }
     }
 
@@ -199,11 +200,11 @@ public record Design(
         if (new HashSet<>(series.stream().map(Series::name).toList()).size() < series.size()) {
             throw new PlanException("Each kind of specimen of a plan has a name of its own.");
         }
-        long specimens = (long) groups * series.stream().mapToInt(Series::perGroup).sum();
+        long specimens =
+                (long) groups * series.stream().mapToInt(Series::perGroup).sum();
         if (specimens > MOST_SPECIMENS) {
-            throw new PlanException(
-                    "A plan has from 1 specimen per group to %s in all, not %s."
-                            .formatted(MOST_SPECIMENS, specimens));
+            throw new PlanException("A plan has from 1 specimen per group to %s in all, not %s."
+                    .formatted(MOST_SPECIMENS, specimens));
         }
     }
 
@@ -224,8 +225,7 @@ public record Design(
         }
     }
 
-    private static void requireRunsOfEachGroup(
-            List<PlannedGroup> groups, Series series, int runs) {
+    private static void requireRunsOfEachGroup(List<PlannedGroup> groups, Series series, int runs) {
         int needed = FEWEST_RUNS_PER_GROUP * groups.size();
         if (runs < needed) {
             throw new PlanException(

@@ -36,8 +36,8 @@ public record Series(
                             .formatted(Design.MOST_SPECIMENS, perGroup));
         }
         if (pilots < 0 || pilots > MOST_PILOTS) {
-            throw new PlanException(
-                    "%s may have from 0 to %s pilots, not %s.".formatted(name, MOST_PILOTS, pilots));
+            throw new PlanException("%s may have from 0 to %s pilots, not %s."
+                    .formatted(name, MOST_PILOTS, pilots));
         }
     }
 

@@ -137,8 +137,7 @@ public record Crossings(int pairs, Extent extent) {
         }
 
         private static double norm(double[] vector) {
-            return Math.sqrt(
-                    vector[0] * vector[0] + vector[1] * vector[1] + vector[2] * vector[2]);
+            return Math.sqrt(vector[0] * vector[0] + vector[1] * vector[1] + vector[2] * vector[2]);
         }
     }
 }

@@ -8,11 +8,11 @@ import java.util.List;
  * A level face cut into triangles that use every corner of the lines around it, so that they meet
  * the walls below corner by corner.
  *
- * <p>Holes are joined to the line by a cut to a corner in sight, then ears are cut off. Corners that
- * lie straight between their neighbours, as those of letters on one base line, are kept, which is
- * why this is our own: libraries for it drop them, and the mesh is open there. Source: G. H.
- * Meisters, Polygons have ears, American Mathematical Monthly 82 (1975); D. Eberly, Triangulation by
- * ear clipping (2002), for the cuts to holes.
+ * <p>Holes are joined to the line by a cut to a corner in sight, then ears are cut off. Corners
+ * that lie straight between their neighbours, as those of letters on one base line, are kept, which
+ * is why this is our own: libraries for it drop them, and the mesh is open there. Source: G. H.
+ * Meisters, Polygons have ears, American Mathematical Monthly 82 (1975); D. Eberly, Triangulation
+ * by ear clipping (2002), for the cuts to holes.
  */
 final class Face {
 
@@ -99,14 +99,14 @@ final class Face {
         int corner = line.get(at);
         int before = line.get((at + line.size() - 1) % line.size());
         int after = line.get((at + 1) % line.size());
-        boolean leftOfBoth = turn(before, corner, place) > flat && turn(corner, after, place) > flat;
+        boolean leftOfBoth =
+                turn(before, corner, place) > flat && turn(corner, after, place) > flat;
         boolean leftOfOne = turn(before, corner, place) > flat || turn(corner, after, place) > flat;
         return turn(before, corner, after) > flat ? leftOfBoth : leftOfOne;
     }
 
     private boolean sees(int one, int other, List<Integer> line, List<List<Integer>> holes) {
-        return isClear(one, other, line)
-                && holes.stream().allMatch(it -> isClear(one, other, it));
+        return isClear(one, other, line) && holes.stream().allMatch(it -> isClear(one, other, it));
     }
 
     private boolean isClear(int one, int other, List<Integer> ring) {
@@ -151,8 +151,8 @@ final class Face {
             } else {
                 at = ring.next[at];
                 if (looked++ > ring.left) {
-                    throw new IllegalStateException("a face of %s corners has no ear"
-                            .formatted(ring.left));
+                    throw new IllegalStateException(
+                            "a face of %s corners has no ear".formatted(ring.left));
                 }
             }
         }

@@ -101,7 +101,9 @@ public record Mesh(double[] corners, int[] triangles) {
         return new Mesh(to, triangles);
     }
 
-    /** Returns this mesh turned leftwards by a quarter seen from above, in the corner of the bed. */
+    /**
+     * Returns this mesh turned leftwards by a quarter seen from above, in the corner of the bed.
+     */
     public Mesh turned() {
         Box box = box();
         double[] to = corners.clone();

@@ -20,8 +20,6 @@ final class Sizes {
 
     /** Returns a finite number with at most four figures and none that says nothing. */
     static String text(double value) {
-        return new BigDecimal(value, FOUR_FIGURES)
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(value, FOUR_FIGURES).stripTrailingZeros().toPlainString();
     }
 }

@@ -138,8 +138,7 @@ public sealed interface Solid {
      * @param relief whether the signs lie below the face or stand on it
      * @param depth d (mm)
      */
-    record Lettered(Plain body, Lettering lettering, Relief relief, double depth)
-            implements Solid {
+    record Lettered(Plain body, Lettering lettering, Relief relief, double depth) implements Solid {
 
         /** Two layers of 0.2 mm: read by eye and by finger; common practice, no source. */
         public static final double USUAL_DEPTH = 0.4;

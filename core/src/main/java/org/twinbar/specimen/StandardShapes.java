@@ -128,16 +128,15 @@ public final class StandardShapes {
     }
 
     private static void flats(List<Shape> shapes) {
-        shapes.add(Form.DISC.standard(
-                new Label("disc-50x3", "Disc", "ISO 62, from memory"), 50, 3));
+        shapes.add(
+                Form.DISC.standard(new Label("disc-50x3", "Disc", "ISO 62, from memory"), 50, 3));
         shapes.add(Form.PLATE.standard(
                 new Label("plate-60x60x2", "Plate", "ISO 294-3, from memory"), 60, 60, 2));
     }
 
     private static void vessels(List<Shape> shapes) {
         shapes.add(Form.CUP.standard(
-                new Label(
-                        "cup-one-wall", "Cup with a wall of one line, for leak tests", "our own"),
+                new Label("cup-one-wall", "Cup with a wall of one line, for leak tests", "our own"),
                 40,
                 110,
                 0.45,

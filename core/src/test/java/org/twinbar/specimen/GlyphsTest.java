@@ -77,7 +77,8 @@ class GlyphsTest {
     void turnsACodeAcrossWhereThereItIsLarger() {
         Panel tall = new Panel("at the end", new Point(0, 0), 7, 9);
         assertThat(Lettering.of("A123", tall).stroke())
-                .isGreaterThan(Lettering.of("A123", new Panel("", new Point(0, 0), 7, 7)).stroke());
+                .isGreaterThan(Lettering.of("A123", new Panel("", new Point(0, 0), 7, 7))
+                        .stroke());
         for (Lettering.Sign sign : Lettering.of("A123", tall).signs()) {
             assertThat(sign.outer()).allSatisfy(it -> {
                 assertThat(it.x()).isBetween(-3.5 - 1e-9, 3.5 + 1e-9);
@@ -89,9 +90,7 @@ class GlyphsTest {
     @Test
     void refusesWhatCannotBeDrawnInOneSentence() {
         refuses("", "A code needs at least one letter or figure.");
-        refuses(
-                "A/7",
-                "The code 'A/7' has '/', and only A to Z, 0 to 9, - and . can be drawn.");
+        refuses("A/7", "The code 'A/7' has '/', and only A to Z, 0 to 9, - and . can be drawn.");
         refuses(
                 "A0123456789012345678",
                 "The code 'A0123456789012345678' is 31.2 mm long at strokes of 0.4 mm, and there"
@@ -102,8 +101,7 @@ class GlyphsTest {
                 .hasMessageContaining("would thin what is to be tight");
         Shape bar = StandardShapes.named("bar-80x10x4").orElseThrow();
         Lettering code = Lettering.of("A1", bar.panel());
-        assertThatThrownBy(() ->
-                        new Solid.Lettered(bar.solid(), code, Solid.Relief.ENGRAVED, 2.5))
+        assertThatThrownBy(() -> new Solid.Lettered(bar.solid(), code, Solid.Relief.ENGRAVED, 2.5))
                 .isInstanceOf(ShapeException.class)
                 .hasMessage("The code may be engraved by at most 2 mm here, not by 2.5 mm.");
     }
@@ -129,8 +127,7 @@ class GlyphsTest {
     private static double distance(Point place, Point from, Point to) {
         double x = to.x() - from.x();
         double y = to.y() - from.y();
-        double share =
-                ((place.x() - from.x()) * x + (place.y() - from.y()) * y) / (x * x + y * y);
+        double share = ((place.x() - from.x()) * x + (place.y() - from.y()) * y) / (x * x + y * y);
         double within = Math.max(0, Math.min(1, share));
         return Math.hypot(place.x() - from.x() - within * x, place.y() - from.y() - within * y);
     }

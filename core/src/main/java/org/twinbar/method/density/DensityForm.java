@@ -94,10 +94,12 @@ final class DensityForm {
                         List.of(IN_AIR, IN_LIQUID, SINKER),
                         List.of(IN_AIR, IN_LIQUID)),
                 Ask.required(
-                        "Which density has the liquid?",
-                        List.of(TEMPERATURE),
-                        List.of(LIQUID_DENSITY)),
-                Ask.optional("How dense is the material without voids?", List.of(SOLID_DENSITY)),
+                                "Which density has the liquid?",
+                                List.of(TEMPERATURE),
+                                List.of(LIQUID_DENSITY))
+                        .once(),
+                Ask.optional("How dense is the material without voids?", List.of(SOLID_DENSITY))
+                        .once(),
                 Ask.optional("Did water enter it?", List.of(WIPED)),
                 Ask.optional("Did bubbles hang on it?", List.of(BUBBLES)));
     }

@@ -142,13 +142,15 @@ final class BendForm {
 
     private static List<Ask> asks() {
         return List.of(
-                Ask.required("How far apart are the supports?", List.of(SPAN)),
+                Ask.required("How far apart are the supports?", List.of(SPAN)).once(),
                 Ask.required("What section is bent?", List.of(WIDTH, THICKNESS)),
                 Ask.required("What force did it take?", List.of(FORCE), List.of(PEAK_FORCE)),
                 Ask.optional("How far did it bend?", List.of(DEFLECTION)),
                 Ask.optional("When was each row recorded?", List.of(TIME)),
-                Ask.optional("How much do machine and nose give?", List.of(COMPLIANCE)),
-                Ask.optional("What was the deflection read from?", List.of(DEFLECTION_BY)),
+                Ask.optional("How much do machine and nose give?", List.of(COMPLIANCE))
+                        .once(),
+                Ask.optional("What was the deflection read from?", List.of(DEFLECTION_BY))
+                        .once(),
                 Ask.optional("Where did it break?", List.of(BROKE_AT)),
                 Ask.optional("Which face was in tension?", List.of(TENSION_FACE)),
                 Ask.optional(

@@ -83,18 +83,19 @@ final class HeatForm {
 
     private static List<Ask> asks() {
         return List.of(
-                Ask.required("How far apart are the supports?", List.of(SPAN)),
+                Ask.required("How far apart are the supports?", List.of(SPAN)).once(),
                 Ask.required("What section is bent?", List.of(WIDTH, THICKNESS)),
-                Ask.required("What stress was aimed at?", List.of(STRESS)),
+                Ask.required("What stress was aimed at?", List.of(STRESS)).once(),
                 Ask.optional(
                         "How did it sag as it grew hot?",
                         List.of(Heated.TEMPERATURE, Heated.DEFLECTION)),
                 Ask.optional("When was each row recorded?", List.of(Heated.TIME)),
                 Ask.optional(
-                        "What presses on the bar already?",
-                        List.of(ROD_MASS, SPRING_FORCE),
-                        List.of(ROD_MASS)),
-                Ask.optional("What was it heated in?", List.of(MEDIUM)),
+                                "What presses on the bar already?",
+                                List.of(ROD_MASS, SPRING_FORCE),
+                                List.of(ROD_MASS))
+                        .once(),
+                Ask.optional("What was it heated in?", List.of(MEDIUM)).once(),
                 Ask.optional("How high are the ridges under the caliper?", List.of(Side.RIDGES)));
     }
 }

@@ -141,21 +141,23 @@ final class ImpactForm {
     private static List<Ask> asks() {
         return List.of(
                 Ask.required(
-                        "What does the hammer swing with?",
-                        List.of(SCALE_READING, SCALE_RADIUS),
-                        List.of(MOMENT),
-                        List.of(MASS, CENTRE_OF_MASS)),
+                                "What does the hammer swing with?",
+                                List.of(SCALE_READING, SCALE_RADIUS),
+                                List.of(MOMENT),
+                                List.of(MASS, CENTRE_OF_MASS))
+                        .once(),
                 Ask.required(
                         "How far did it fall and rise?",
                         List.<Named>of(RELEASE_ANGLE, RISE_ANGLE),
                         List.<Named>of(RELEASE_HEIGHT, RISE_HEIGHT, HEIGHT_RADIUS)),
                 Ask.optional(
-                        "What does a swing lose without a specimen?",
-                        List.of(FREE_FIRST, FREE_SECOND, FREE_THIRD),
-                        List.of(FREE_FIRST, FREE_SECOND),
-                        List.of(FREE_RISE_ANGLE),
-                        List.of(FREE_RISE_HEIGHT),
-                        List.of(FRICTION)),
+                                "What does a swing lose without a specimen?",
+                                List.of(FREE_FIRST, FREE_SECOND, FREE_THIRD),
+                                List.of(FREE_FIRST, FREE_SECOND),
+                                List.of(FREE_RISE_ANGLE),
+                                List.of(FREE_RISE_HEIGHT),
+                                List.of(FRICTION))
+                        .once(),
                 Ask.required("What section broke?", List.of(THICKNESS, WIDTH)),
                 Ask.optional(
                         "How did it break: complete (C), hinge (H), partial (P), not at all (N)?",
@@ -165,11 +167,13 @@ final class ImpactForm {
                         "What was the section before treatment?",
                         List.of(THICKNESS_BEFORE, WIDTH_BEFORE)),
                 Ask.optional("What does the specimen weigh?", List.of(SPECIMEN_MASS)),
-                Ask.optional("How far from the pivot does it strike?", List.of(STRIKER_RADIUS)),
+                Ask.optional("How far from the pivot does it strike?", List.of(STRIKER_RADIUS))
+                        .once(),
                 Ask.optional(
-                        "How long do small swings take?",
-                        List.of(SWINGS, SWINGS_TIME, SWINGS_AMPLITUDE),
-                        List.of(SWINGS, SWINGS_TIME)),
+                                "How long do small swings take?",
+                                List.of(SWINGS, SWINGS_TIME, SWINGS_AMPLITUDE),
+                                List.of(SWINGS, SWINGS_TIME))
+                        .once(),
                 Ask.optional("What flew off?", List.of(PIECE_MASS)));
     }
 

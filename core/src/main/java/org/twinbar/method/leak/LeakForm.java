@@ -82,18 +82,20 @@ final class LeakForm {
                         List.of(DRY_UNTIL, WET_AT),
                         List.of(DRY_UNTIL),
                         List.of(LEAKED, TIME)),
-                Ask.optional("How long should it stay dry?", List.of(CLAIM_TIME)),
+                Ask.optional("How long should it stay dry?", List.of(CLAIM_TIME))
+                        .once(),
                 Ask.optional(
                         "What did it weigh?",
                         List.of(MASS_BEFORE, MASS_AFTER, WEIGHED_AFTER),
                         List.of(MASS_BEFORE, MASS_AFTER)),
                 Ask.optional(
-                        "What does a tight vessel lose?",
-                        List.of(CONTROL_LOSS, CONTROL_SCATTER),
-                        List.of(CONTROL_LOSS)),
+                                "What does a tight vessel lose?",
+                                List.of(CONTROL_LOSS, CONTROL_SCATTER),
+                                List.of(CONTROL_LOSS))
+                        .once(),
                 Ask.optional("Under which head?", List.of(HEAD, HEAD_AT_END), List.of(HEAD)),
                 Ask.optional("How thick is the wall?", List.of(WALL)),
-                Ask.optional("Which liquid?", List.of(LIQUID)));
+                Ask.optional("Which liquid?", List.of(LIQUID)).once());
     }
 
     private static Input hours(String name, String label) {

@@ -112,15 +112,17 @@ final class OvenForm {
                         List.of(ONSET_FROM, ONSET_TO),
                         List.of(HELD_UNTIL)),
                 Ask.optional("When was each row recorded?", List.of(Heated.TIME)),
-                Ask.optional("How long is the arm?", List.of(ARM)),
+                Ask.optional("How long is the arm?", List.of(ARM)).once(),
                 Ask.optional("What section is bent?", List.of(WIDTH, THICKNESS)),
-                Ask.optional("What hangs at the tip?", List.of(TIP_MASS)),
+                Ask.optional("What hangs at the tip?", List.of(TIP_MASS)).once(),
                 Ask.optional(
                         "How heavy is the bar itself?",
                         List.of(BAR_MASS, BAR_LENGTH),
                         List.of(DENSITY)),
-                Ask.optional("Where was the thermometer?", List.of(THERMOMETER_IN)),
-                Ask.optional("How far does the bar trail the air?", List.of(TIME_CONSTANT, RAMP)),
+                Ask.optional("Where was the thermometer?", List.of(THERMOMETER_IN))
+                        .once(),
+                Ask.optional("How far does the bar trail the air?", List.of(TIME_CONSTANT, RAMP))
+                        .once(),
                 Ask.optional("Which oven load was it in?", List.of(OVEN_LOAD)),
                 Ask.optional("How high are the ridges under the caliper?", List.of(Side.RIDGES)));
     }

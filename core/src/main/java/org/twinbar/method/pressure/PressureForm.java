@@ -80,8 +80,9 @@ final class PressureForm {
         return List.of(
                 Ask.required("How did the pressure fall?", List.of(TIME, PRESSURE)),
                 Ask.optional("How warm was the air?", List.of(TEMPERATURE)),
-                Ask.optional("How much air is closed in?", List.of(VOLUME)),
-                Ask.optional("What is the air pressure around it?", List.of(AMBIENT)),
-                Ask.optional("What does the gauge show?", List.of(PRESSURE_IS)));
+                Ask.optional("How much air is closed in?", List.of(VOLUME)).once(),
+                Ask.optional("What is the air pressure around it?", List.of(AMBIENT))
+                        .once(),
+                Ask.optional("What does the gauge show?", List.of(PRESSURE_IS)).once());
     }
 }

@@ -168,9 +168,12 @@ final class PullForm {
                         List.of(STRAIN),
                         List.of(DISPLACEMENT)),
                 Ask.optional("When was each row recorded?", List.of(TIME)),
-                Ask.optional("How long is the extensometer's gauge?", List.of(GAUGE_LENGTH)),
-                Ask.optional("How far apart are the grips?", List.of(GRIP_DISTANCE)),
-                Ask.optional("How much does the machine give?", List.of(COMPLIANCE)),
+                Ask.optional("How long is the extensometer's gauge?", List.of(GAUGE_LENGTH))
+                        .once(),
+                Ask.optional("How far apart are the grips?", List.of(GRIP_DISTANCE))
+                        .once(),
+                Ask.optional("How much does the machine give?", List.of(COMPLIANCE))
+                        .once(),
                 Ask.optional("Where did it break?", List.of(BROKE_AT)),
                 Ask.optional(
                         "What was the section before treatment?",
