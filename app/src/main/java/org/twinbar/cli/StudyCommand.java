@@ -37,10 +37,11 @@ import picocli.CommandLine.Spec;
             StudyCommand.ListAll.class,
             StudyCommand.Import.class,
             StudyCommand.Show.class,
+            StudyAskCommand.class,
         })
 final class StudyCommand implements Runnable {
 
-    private static final String WHO = "command line";
+    static final String WHO = "command line";
 
     @Spec
     @Nullable
@@ -50,7 +51,7 @@ final class StudyCommand implements Runnable {
     public void run() {
         if (spec != null) {
             throw new CommandLine.ParameterException(
-                    spec.commandLine(), "say what to do: new, list, import or show");
+                    spec.commandLine(), "say what to do: new, list, import, show or ask");
         }
     }
 

@@ -41,6 +41,13 @@ class SizingReferenceTest {
         checks.row("93-10").expects(number(1, 10).smallestEffectAt80().orElseThrow());
     }
 
+    @Test
+    void agreesOnPartsThatMustAllPass() {
+        for (int share : new int[] {80, 90, 95, 99}) {
+            checks.row("all-clear-" + share).expects(AllClear.parts(share / 100.0, 0.95));
+        }
+    }
+
     /** Where the spreads are pooled in truth, Welch's power stays near Student's: n 17, d 1. */
     @Test
     void simulatesNearlyTheExactPowerOfManySpecimens() {

@@ -1,7 +1,9 @@
 package org.twinbar.method.creep;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Property;
@@ -25,6 +27,11 @@ public final class Creep implements TestMethod {
     @Override
     public Description description() {
         return CreepForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return CreepClaims.ANSWERING;
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.twinbar.method.density;
 
+import java.util.List;
 import java.util.Optional;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -12,6 +14,11 @@ public final class Density implements TestMethod {
     @Override
     public Description description() {
         return DensityForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return DensityClaims.ANSWERING;
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.twinbar.method.flexure;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
@@ -22,6 +24,11 @@ public final class Flexure implements TestMethod {
     @Override
     public Description description() {
         return BendForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return FlexureClaims.ANSWERING;
     }
 
     @Override

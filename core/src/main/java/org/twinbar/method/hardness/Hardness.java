@@ -1,8 +1,10 @@
 package org.twinbar.method.hardness;
 
 import java.util.Arrays;
+import java.util.List;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
@@ -51,6 +53,11 @@ public final class Hardness implements TestMethod {
     @Override
     public Description description() {
         return HardnessForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return HardnessClaims.ANSWERING;
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.twinbar.method.heatdeflection;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -22,6 +24,11 @@ public final class HeatDeflection implements TestMethod {
     @Override
     public Description description() {
         return HeatForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return HeatDeflectionClaims.ANSWERING;
     }
 
     @Override

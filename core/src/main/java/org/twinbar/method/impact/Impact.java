@@ -1,6 +1,8 @@
 package org.twinbar.method.impact;
 
+import java.util.List;
 import java.util.Optional;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
@@ -18,6 +20,11 @@ public final class Impact implements TestMethod {
     @Override
     public Description description() {
         return ImpactForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return ImpactClaims.ANSWERING;
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.twinbar.method.leak;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -17,6 +19,11 @@ public final class Leak implements TestMethod {
     @Override
     public Description description() {
         return LeakForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return LeakClaims.ANSWERING;
     }
 
     @Override

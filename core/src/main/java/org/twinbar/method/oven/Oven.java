@@ -1,7 +1,9 @@
 package org.twinbar.method.oven;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -18,6 +20,11 @@ public final class Oven implements TestMethod {
     @Override
     public Description description() {
         return OvenForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return OvenClaims.ANSWERING;
     }
 
     @Override

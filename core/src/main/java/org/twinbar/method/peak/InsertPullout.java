@@ -3,6 +3,7 @@ package org.twinbar.method.peak;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.twinbar.instrument.Kind;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Ask;
 import org.twinbar.method.Caution;
 import org.twinbar.method.Channel;
@@ -10,9 +11,9 @@ import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Mark;
 import org.twinbar.method.Outcome;
-import org.twinbar.method.Property;
 import org.twinbar.method.Property.Basis;
 import org.twinbar.method.Property.Scale;
+import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.TestMethod;
 import org.twinbar.method.Words;
@@ -70,6 +71,11 @@ public final class InsertPullout implements TestMethod {
     @Override
     public Description description() {
         return DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return InsertPulloutClaims.ANSWERING;
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Kind;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Ask;
 import org.twinbar.method.Caution;
 import org.twinbar.method.Channel;
@@ -13,8 +14,8 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
 import org.twinbar.method.Mark;
 import org.twinbar.method.Outcome;
-import org.twinbar.method.Property;
 import org.twinbar.method.Property.Scale;
+import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Setting;
 import org.twinbar.method.TestMethod;
@@ -84,6 +85,11 @@ public final class Peel implements TestMethod {
     @Override
     public Description description() {
         return DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return PeelClaims.ANSWERING;
     }
 
     @Override

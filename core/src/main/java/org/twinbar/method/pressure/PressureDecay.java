@@ -1,6 +1,8 @@
 package org.twinbar.method.pressure;
 
+import java.util.List;
 import java.util.OptionalInt;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -25,6 +27,11 @@ public final class PressureDecay implements TestMethod {
     @Override
     public Description description() {
         return PressureForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return PressureDecayClaims.ANSWERING;
     }
 
     @Override

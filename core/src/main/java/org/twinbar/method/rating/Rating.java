@@ -5,14 +5,15 @@ import java.util.List;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Kind;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Ask;
 import org.twinbar.method.Caution;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
 import org.twinbar.method.Outcome;
-import org.twinbar.method.Property;
 import org.twinbar.method.Property.Scale;
+import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.TestMethod;
 import org.twinbar.method.Words;
@@ -69,6 +70,11 @@ public final class Rating implements TestMethod {
     @Override
     public Description description() {
         return DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return RatingClaims.ANSWERING;
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.twinbar.method.tensile;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Property;
@@ -14,6 +16,11 @@ public final class Tensile implements TestMethod {
     @Override
     public Description description() {
         return PullForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return TensileClaims.ANSWERING;
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.twinbar.method.uptake;
 
+import java.util.List;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
@@ -42,6 +44,11 @@ public final class Uptake implements TestMethod {
     @Override
     public Description description() {
         return UptakeForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return UptakeClaims.ANSWERING;
     }
 
     @Override
