@@ -1,15 +1,20 @@
 package org.twinbar.web;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -103,6 +108,58 @@ class DoorsTest {
                 .contains("peak_force_N", "1010");
         assertThat(served.get(Links.study(study) + "/report").body())
                 .contains("how they were had from readings is not known here");
+    }
+
+    @Test
+    void takesASpreadsheetAndItsCurves() throws IOException {
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(written, "Test", "1.0")) {
+            Worksheet sheet = workbook.newWorksheet("May");
+            String[] headers = {"specimen", "group", "area_mm2", "curve_file"};
+            for (int column = 0; column < headers.length; column++) {
+                sheet.value(0, column, headers[column]);
+            }
+            for (int row = 1; row <= 4; row++) {
+                sheet.value(row, 0, "S" + row);
+                sheet.value(row, 1, row < 3 ? "plain" : "coated");
+                sheet.value(row, 2, 40);
+                sheet.value(row, 3, "S" + row + ".csv");
+            }
+        }
+        List<Served.Part> parts = new ArrayList<>();
+        parts.add(new Served.Part("table", "bars.xlsx", written.toByteArray()));
+        for (int curve = 1; curve <= 4; curve++) {
+            StringBuilder rows = new StringBuilder("time_s,force_N\n");
+            for (int row = 0; row <= 20; row++) {
+                rows.append(row).append(',').append(row * (100 + 10 * curve)).append('\n');
+            }
+            rows.append("21,0\n22,0\n");
+            parts.add(new Served.Part(
+                    "curves", "folder/S" + curve + ".csv", rows.toString().getBytes(UTF_8)));
+        }
+        String trial = served.upload(parts.toArray(Served.Part[]::new))
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
+        assertThat(served.get(trial).body()).contains("With 4 curves");
+        Map<String, String> form = Map.of(
+                "subject", "tensile\tstrength",
+                "control", "group\tplain",
+                "expect", "higher",
+                "name", "from a spreadsheet");
+        assertThat(served.post(trial + "/keep", form).statusCode()).isEqualTo(303);
+        StudyName study = served.workspace().study("from a spreadsheet");
+        assertThat(served.get(Links.study(study) + "/curves/S4").body()).contains("2800");
+    }
+
+    @Test
+    void refusesAFileThatIsTooLarge() throws IOException {
+        long before = files();
+        HttpResponse<String> answer = served.upload(new Served.Part(
+                "table", "huge.csv", new byte[(Received.LARGEST_FILE_MB << 20) + 1]));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.body()).contains("a file may have 64 MB");
+        assertThat(files()).isEqualTo(before);
     }
 
     @Test

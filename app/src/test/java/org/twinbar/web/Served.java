@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.twinbar.method.Methods;
@@ -60,15 +62,29 @@ record Served(Workspace workspace, WebServer server, StudyName demo) implements 
                 .POST(BodyPublishers.ofString(form)));
     }
 
-    /** Sends files as the form on the first page does, by their names. */
+    /** Sends a table as the form on the first page does. */
     HttpResponse<String> upload(String table, String content) {
-        String body =
-                "--%s\r\nContent-Disposition: form-data; name=\"table\"; filename=\"%s\"\r\n\r\n%s\r\n--%s--\r\n"
-                        .formatted(BOUNDARY, table, content, BOUNDARY);
+        return upload(new Part("table", table, content.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** A file of a form. */
+    record Part(String field, String name, byte[] bytes) {}
+
+    /** Sends files as the form on the first page does, by their names. */
+    HttpResponse<String> upload(Part... files) {
+        List<byte[]> body = new ArrayList<>();
+        for (Part file : files) {
+            body.add("--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\n\r\n"
+                    .formatted(BOUNDARY, file.field(), file.name())
+                    .getBytes(StandardCharsets.UTF_8));
+            body.add(file.bytes());
+            body.add("\r\n".getBytes(StandardCharsets.UTF_8));
+        }
+        body.add("--%s--\r\n".formatted(BOUNDARY).getBytes(StandardCharsets.UTF_8));
         return send(HttpRequest.newBuilder(uri("/trials"))
                 .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
                 .header("Origin", origin())
-                .POST(BodyPublishers.ofString(body)));
+                .POST(BodyPublishers.ofByteArrays(body)));
     }
 
     /** Hands the bars in and returns where they are. */
