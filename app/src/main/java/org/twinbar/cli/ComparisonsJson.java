@@ -111,12 +111,28 @@ final class ComparisonsJson {
 
     private static void needed(Json json, Needed needed) throws IOException {
         if (needed instanceof Needed.Specimens specimens) {
-            json.put("perGroup", specimens.perGroup())
-                    .put("power", specimens.power())
-                    .put("assuming", specimens.assuming());
+            specimens(json, specimens);
         } else if (needed instanceof Needed.None none) {
             json.put("reason", none.reason());
         }
+        if (needed.ifClaimHolds().isPresent()) {
+            Needed.Specimens more = needed.ifClaimHolds().get();
+            json.object("ifClaimHolds", it -> specimens(it, more));
+        }
+    }
+
+    private static void specimens(Json json, Needed.Specimens specimens) throws IOException {
+        json.put("perGroup", specimens.perGroup());
+        if (specimens.blocks().isPresent()) {
+            Needed.InBlocks blocks = specimens.blocks().get();
+            boolean both = blocks.holding() == Needed.Holding.BOTH_GROUPS;
+            json.object(
+                    both ? "blocks" : "blocksPerGroup",
+                    it -> it.put("kind", blocks.kind()).put("number", blocks.number()));
+        }
+        json.put("power", specimens.power())
+                .put("method", specimens.method())
+                .put("assuming", specimens.assuming());
     }
 
     private static void standing(Json json, Standing standing) throws IOException {

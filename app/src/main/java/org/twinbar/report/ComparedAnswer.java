@@ -240,25 +240,33 @@ final class ComparedAnswer {
     }
 
     private Optional<Item> needed() {
-        String term = "What would settle it";
-        if (comparison.needed() instanceof Needed.Specimens specimens) {
-            return Optional.of(Item.of(
-                    term,
-                    "About %s specimens per group would end in \"supported\" with a chance of %s, %s."
-                            .formatted(
-                                    specimens.perGroup(),
-                                    chance(specimens.power()),
-                                    specimens.assuming())));
-        }
         boolean settled = switch (comparison.verdict()) {
             case SUPPORTED, TOO_SMALL, CONTRADICTED -> true;
             case BETTER_SIZE_OPEN, OPEN, NOT_FOR_THIS_BENCH -> false;
         };
-        if (settled || !(comparison.needed() instanceof Needed.None none)) {
+        if (settled) {
             return Optional.empty();
         }
-        boolean said = comparison.reasons().stream().anyMatch(r -> r.contains(none.reason()));
-        return said ? Optional.empty() : Optional.of(Item.of(term, none.reason()));
+        List<String> lines = new ArrayList<>();
+        if (comparison.needed() instanceof Needed.Specimens specimens) {
+            lines.add(enough(specimens));
+        } else if (comparison.needed() instanceof Needed.None none
+                && comparison.reasons().stream().noneMatch(r -> r.contains(none.reason()))) {
+            lines.add(none.reason());
+        }
+        comparison.needed().ifClaimHolds().ifPresent(more -> lines.add(enough(more)));
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Item("What would settle it", lines));
+    }
+
+    private String enough(Needed.Specimens specimens) {
+        return "About %s would end in \"supported\" with a chance of %s (%s), %s."
+                .formatted(
+                        level() ? specimens.perGroup() + " specimens" : specimens.words(),
+                        chance(specimens.power()),
+                        specimens.method(),
+                        specimens.assuming());
     }
 
     /** A chance is never a certainty. */

@@ -94,9 +94,6 @@ public final class Comparing {
         Limits.step(judge, treated, control).ifPresent(findings::add);
         Wording wording = new Wording(question, treatedGroup, Optional.of(controlGroup), found);
         List<String> reasons = new ArrayList<>(wording.sentences(verdict, reach, needed));
-        new Settling(judge)
-                .ifClaimHolds(verdict, judged)
-                .ifPresent(more -> reasons.add(Sentence.IF_CLAIM_HOLDS.with("n", more.perGroup())));
         limits(judged, withAll, verdict).forEach(reasons::add);
         return new Comparison(
                 question,

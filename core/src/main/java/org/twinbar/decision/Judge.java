@@ -15,29 +15,53 @@ record Judge(Question question, double step) {
      *
      * @param treated what was repeated, after specimens that share a treatment became one
      * @param control likewise
+     * @param repeats specimens behind each of what was repeated
      */
-    record Judged(Sample treated, Sample control, Layout layout, Found found, Verdict verdict) {}
+    record Judged(
+            Sample treated,
+            Sample control,
+            Layout layout,
+            Repeats repeats,
+            Found found,
+            Verdict verdict) {}
 
     Judged judge(Sample treatedSpecimens, Sample controlSpecimens) {
-        Sample treated = Units.named(treatedSpecimens);
-        Sample control = Units.named(controlSpecimens);
+        Sample treated = Units.named(treatedSpecimens, question);
+        Sample control = Units.named(controlSpecimens, question);
+        Repeats repeats = Repeats.of(
+                treatedSpecimens.size() + controlSpecimens.size(),
+                treated.size() + control.size(),
+                "unit");
         if (question.effect() == Effect.SHARE
                 && treated.values().length + control.values().length > 0) {
             treated = treated.asNumbers();
             control = control.asNumbers();
         }
         Layout layout = Layout.of(treated, control);
-        if (layout == Layout.SEPARATE) {
-            treated = Units.byBlock(treated);
-            control = Units.byBlock(control);
-        } else if (layout == Layout.TREATED_IN_SEVERAL) {
-            treated = Units.byBlock(treated);
+        if (!layout.countsBlocks() || question.effect() == Effect.RATE) {
+            Found found = calculation(layout, treated, control).found(treated, control);
+            return new Judged(treated, control, layout, repeats, found, verdict(layout, found));
         }
-        Found found = calculation(layout, treated, control).found(treated, control);
-        Verdict verdict = layout == Layout.CONFOUNDED
+        Sample ours = Units.byBlock(treated, question);
+        Sample others = layout == Layout.SEPARATE ? Units.byBlock(control, question) : control;
+        Found found = withinMixes(layout, treated, control)
+                ? new WithinMixes(question, step).found(treated, control)
+                : calculation(layout, ours, others).found(ours, others);
+        repeats = Repeats.of(treated.size(), ours.size(), Layout.kind(treated));
+        return new Judged(ours, others, layout, repeats, found, verdict(layout, found));
+    }
+
+    private boolean withinMixes(Layout layout, Sample treated, Sample control) {
+        boolean means = question.effect() == Effect.RATIO || question.effect() == Effect.DIFFERENCE;
+        return means
+                && layout == Layout.TREATED_IN_SEVERAL
+                && WithinMixes.fits(question, treated, control);
+    }
+
+    private Verdict verdict(Layout layout, Found found) {
+        return layout == Layout.CONFOUNDED
                 ? Verdict.OPEN
                 : VerdictRule.read(found.lowest(), found.highest(), question);
-        return new Judged(treated, control, layout, found, verdict);
     }
 
     private Calculation calculation(Layout layout, Sample treated, Sample control) {

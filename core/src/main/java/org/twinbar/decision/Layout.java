@@ -26,6 +26,11 @@ enum Layout {
     /** The treated alone have blocks, and it is one: the verdict is about this mix. */
     TREATED_IN_ONE;
 
+    /** Returns whether blocks are what was repeated, their specimens repeats of one another. */
+    boolean countsBlocks() {
+        return this == SEPARATE || this == TREATED_IN_SEVERAL;
+    }
+
     static Layout of(Sample treated, Sample control) {
         Set<String> ours = names(treated);
         Set<String> others = names(control);

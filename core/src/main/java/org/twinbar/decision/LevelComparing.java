@@ -23,8 +23,10 @@ record LevelComparing(Judge judge, Sample group) {
         Verdict verdict = withAll.map(looked.verdict()::weakerOf).orElse(looked.verdict());
         List<Finding> findings = new ArrayList<>(Limits.ofOne(judge, group, looked.sample()));
         Group shown = shown(looked);
-        List<String> reasons = new ArrayList<>(
-                new LevelWording(question, shown, looked.limit().found()).sentences(verdict));
+        Needed needed = new LevelSettling(judge, looked.sample()).needed(verdict, looked.limit());
+        List<String> reasons =
+                new ArrayList<>(new LevelWording(question, shown, looked.limit().found())
+                        .sentences(verdict, needed));
         withAll.filter(other -> other != looked.verdict())
                 .ifPresent(other -> reasons.add(Sentence.WEAKER.with(
                         "names",
@@ -45,15 +47,15 @@ record LevelComparing(Judge judge, Sample group) {
                 verdict,
                 reasons,
                 findings,
-                needed(verdict, looked),
+                needed,
                 standing(verdict),
                 Optional.empty());
     }
 
     private Looked look(Sample specimens) {
-        Sample sample = Units.named(specimens);
+        Sample sample = Units.named(specimens, judge.question());
         if (Layout.severalBlocks(sample)) {
-            sample = Units.byBlock(sample);
+            sample = Units.byBlock(sample, judge.question());
         }
         Levels.Limit limit = new Levels(judge.question(), judge.step()).of(sample);
         double low = limit.found().lowest();
@@ -95,27 +97,5 @@ record LevelComparing(Judge judge, Sample group) {
                         "without " + doubted.specimen(),
                         look(group.counted().without(doubted.specimen())).verdict())));
         return new Standing(verdict, views);
-    }
-
-    /**
-     * Returns how many specimens would show the stated share if every one of them clears the level:
-     * shareⁿ ≤ error rate. Source: METHODS.md E (29 dry parts for 90 %).
-     */
-    private Needed needed(Verdict verdict, Looked looked) {
-        if (verdict != Verdict.OPEN) {
-            return new Needed.None("Nothing is open.");
-        }
-        boolean all = new Levels(judge.question(), judge.step())
-                .clearing(looked.sample())
-                .filter(count -> count.yes() == count.n())
-                .isPresent();
-        if (!all) {
-            return new Needed.None(
-                    "Not every specimen clears the level, so that no number of them can be promised to settle it.");
-        }
-        double share = judge.question().level().orElseThrow().share();
-        int n = (int) Math.ceil(
-                StrictMath.log(judge.question().errorRate()) / StrictMath.log(share) - 1e-9);
-        return new Needed.Specimens(n, 1, "if every one of them clears the level");
     }
 }

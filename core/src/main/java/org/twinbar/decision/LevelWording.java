@@ -6,7 +6,7 @@ import java.util.List;
 /** A claim about a level in sentences. */
 record LevelWording(Question question, Group group, Found found) {
 
-    List<String> sentences(Verdict verdict) {
+    List<String> sentences(Verdict verdict, Needed needed) {
         List<String> all = new ArrayList<>();
         all.add(whatWasFound());
         Sentence answer = switch (verdict) {
@@ -16,6 +16,11 @@ record LevelWording(Question question, Group group, Found found) {
         };
         all.add(answer.with(
                 "share", share(), "things", question.subject().things(), "level", level()));
+        if (verdict == Verdict.OPEN && needed instanceof Needed.Specimens more) {
+            all.add(Sentence.LEVEL_MORE.with("n", more.perGroup(), "assuming", more.assuming()));
+        } else if (verdict == Verdict.OPEN && needed instanceof Needed.None none) {
+            all.add(Sentence.NO_NUMBER_SETTLES.with("reason", none.reason()));
+        }
         return all;
     }
 

@@ -29,6 +29,14 @@ final class Limits {
     static final Finding.Kind BLOCKS_ARE_UNITS = Finding.Kind.note(
             "blocks-are-units",
             "No %s holds both groups, so that each %s counts as one: its specimens are repeats of one another.");
+    static final Finding.Kind TWO_BLOCKS = Finding.Kind.warning(
+            "two-blocks",
+            "All of %s comes from two %s, which tell little of how a third would differ; where they differ much, the"
+                    + " interval is narrower than it says. Make a third %s.");
+    static final Finding.Kind NOT_TOLD_APART = Finding.Kind.warning(
+            "blocks-not-told-apart",
+            "A %s takes each specimen for itself: what those of one %s share is not told from chance. Look whether one"
+                    + " %s alone makes the difference.");
     static final Finding.Kind UNITS = Finding.Kind.note(
             "units", "%s specimens shared %s treatments, and each treatment counts once.");
     static final Finding.Kind COARSE = Finding.Kind.note(
@@ -59,9 +67,9 @@ final class Limits {
         List<Finding> findings = new ArrayList<>();
         for (Sample sample : List.of(treated, control)) {
             sample.observations().forEach(one -> onSpecimen(judge, one).ifPresent(findings::add));
-            units(sample).ifPresent(findings::add);
+            units(judge, sample).ifPresent(findings::add);
         }
-        onLayout(judged, treated, control).ifPresent(findings::add);
+        onLayout(judge, judged, treated, control).ifPresent(findings::add);
         for (Sample sample : List.of(judged.treated(), judged.control())) {
             onScatter(judge, sample, findings);
         }
@@ -73,7 +81,7 @@ final class Limits {
     static List<Finding> ofOne(Judge judge, Sample specimens, Sample counted) {
         List<Finding> findings = new ArrayList<>();
         specimens.observations().forEach(one -> onSpecimen(judge, one).ifPresent(findings::add));
-        units(specimens).ifPresent(findings::add);
+        units(judge, specimens).ifPresent(findings::add);
         onScatter(judge, counted, findings);
         if (counted.values().length == 1) {
             findings.add(ONE_SPECIMEN.with(counted.group()));
@@ -102,15 +110,25 @@ final class Limits {
                 : Optional.empty();
     }
 
-    private static Optional<Finding> units(Sample sample) {
+    private static Optional<Finding> units(Judge judge, Sample sample) {
         Sample counted = sample.counted();
-        int specimens = counted.observations().size();
-        int units = Units.named(counted).observations().size();
+        int specimens = counted.size();
+        int units = Units.named(counted, judge.question()).size();
         return units < specimens ? Optional.of(UNITS.with(specimens, units)) : Optional.empty();
     }
 
-    private static Optional<Finding> onLayout(Judge.Judged judged, Sample treated, Sample control) {
+    private static Optional<Finding> onLayout(
+            Judge judge, Judge.Judged judged, Sample treated, Sample control) {
         String kind = Layout.kind(treated);
+        Effect effect = judge.question().effect();
+        boolean means = effect == Effect.RATIO || effect == Effect.DIFFERENCE;
+        boolean blocks = judged.layout() == Layout.CROSSED || judged.layout().countsBlocks();
+        if (blocks && (effect == Effect.RATE || (!means && judged.layout() == Layout.CROSSED))) {
+            return Optional.of(NOT_TOLD_APART.with(effect.word(), kind, kind));
+        }
+        if (judged.layout() == Layout.TREATED_IN_SEVERAL && judged.treated().size() == 2) {
+            return Optional.of(TWO_BLOCKS.with(treated.group(), Written.plural(kind), kind));
+        }
         return switch (judged.layout()) {
             case CONFOUNDED ->
                 Optional.of(CONFOUNDED.with(treated.group(), control.group(), kind, kind));

@@ -57,6 +57,10 @@ record Sample(String group, List<Observation> observations) {
                 group, observations.stream().map(Observation::withoutBlock).toList());
     }
 
+    int size() {
+        return observations.size();
+    }
+
     DoubleStream stream() {
         return Arrays.stream(values());
     }

@@ -76,13 +76,16 @@ enum Sentence {
             CONTRADICTED),
 
     // What would settle it.
-    MORE_SPECIMENS(
-            "About {n} specimens per group would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
+    MORE_SPECIMENS("About {number} would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
     IF_CLAIM_HOLDS(
-            "If the claimed size were the true one, about {n} specimens per group would show what is"
-                    + " worth having in four studies of five.",
+            "If the claimed size were the true one, about {number} would show what is worth having in"
+                    + " four studies of five.",
             OPEN,
             BETTER_SIZE_OPEN),
+    IF_NO_CHANGE(
+            "If there were no change at all, about {number} would show it in four studies of five.",
+            OPEN),
+    LEVEL_MORE("About {n} specimens would settle it, {assuming}.", OPEN),
     NO_NUMBER_SETTLES("{reason}", OPEN, BETTER_SIZE_OPEN),
 
     // Part against material.

@@ -1,116 +1,168 @@
 package org.twinbar.decision;
 
 import java.util.Optional;
-import org.twinbar.statistics.PlannedEffect;
-import org.twinbar.statistics.Power;
-import org.twinbar.statistics.SampleSize;
-import org.twinbar.statistics.TwoMeans;
 
-/** What would settle an open question: specimens per group for the effect as seen. */
+/**
+ * What would settle an open question: how many specimens until the verdict would be "supported"
+ * with a power of 80 %, for the effect as seen and for the effect as claimed.
+ *
+ * <p>The power is exact where there is a way to have it (means, blocks, shares) and simulated from
+ * the study's own scatter elsewhere (rates, ranks); beside an exact one for means stands what
+ * studies drawn from the values themselves make of it.
+ */
 record Settling(Judge judge) {
 
-    private static final double POWER = 0.8;
-    private static final int MOST_PER_GROUP = 10_000;
+    private static final String AS_CLAIMED =
+            "if the true effect is as claimed and scatter is as seen";
+    private static final String NO_CHANGE = "if there is no change at all and scatter is as seen";
 
-    /**
-     * Returns the specimens per group until the verdict would be "supported" with a power of 80 %,
-     * if the true effect and scatter are what was seen.
-     */
     Needed needed(Verdict verdict, Judge.Judged judged) {
-        Question question = judge.question();
         if (verdict != Verdict.OPEN && verdict != Verdict.BETTER_SIZE_OPEN) {
             return new Needed.None("Nothing is open.");
         }
         if (judged.layout() == Layout.CONFOUNDED) {
             return new Needed.None("No number of specimens from these blocks would settle it.");
         }
-        if (question.expectation() == Expectation.SAME) {
-            return new Needed.None(
-                    "More specimens make the interval narrower, until it fits inside the limits or outside.");
+        Optional<Needed.Specimens> ifClaimHolds = ifClaimHolds(judged);
+        Optional<String> hopeless = hopeless(judged);
+        if (hopeless.isPresent()) {
+            return new Needed.None(hopeless.get(), ifClaimHolds);
         }
-        if (!judged.found().estimate().isKnown()) {
-            return new Needed.None("Nothing was seen that a number could be reckoned from.");
-        }
-        double estimate = judged.found().estimate().orElse(question.none());
-        boolean upwards = question.expectation() == Expectation.HIGHER;
-        if (upwards ? estimate <= question.worth() : estimate >= question.worth()) {
-            return new Needed.None(
-                    question.worth() == question.none()
-                            ? "The effect as seen doesn't go the way that is claimed: more specimens like these would not support it."
-                            : "The effect as seen lies short of what is worth having: more specimens like these would not support the claim.");
-        }
-        Optional<SampleSize> size = size(judged, estimate);
-        if (size.isEmpty()) {
-            return new Needed.None(reasonForNone(judged));
-        }
-        int perGroup = size.get().perGroup();
-        double simulated = new SimulatedStudies(judge, judged, estimate).supported(perGroup);
-        return new Needed.Specimens(perGroup, size.get().power(), assuming(judged, simulated));
+        double estimate = judged.found().estimate().orElse(judge.question().none());
+        return specimens(judged, estimate, asSeen())
+                .map(found -> simulated(judged, estimate, found))
+                .<Needed>map(found -> new Needed.Specimens(
+                        found.perGroup(),
+                        found.blocks(),
+                        found.power(),
+                        found.method(),
+                        found.assuming(),
+                        ifClaimHolds))
+                .orElseGet(() -> new Needed.None(
+                        "No number of specimens can be reckoned from what was seen.",
+                        ifClaimHolds));
     }
 
-    /**
-     * Returns the specimens per group until the verdict would be "supported" if the true effect
-     * were the claimed one; where that lies beyond what is worth having.
-     */
-    Optional<SampleSize> ifClaimHolds(Verdict verdict, Judge.Judged judged) {
+    /** Returns why more specimens like these would not support the claim, where they wouldn't. */
+    private Optional<String> hopeless(Judge.Judged judged) {
         Question question = judge.question();
-        boolean unsettled = verdict == Verdict.OPEN || verdict == Verdict.BETTER_SIZE_OPEN;
-        if (!unsettled || question.claimed().isEmpty()) {
+        if (!judged.found().estimate().isKnown()) {
+            boolean times = question.effect() == Effect.RATE && !happened(judged);
+            return Optional.of(
+                    times
+                            ? "Watch longer, or under a harder test: more specimens to which nothing happens tell no more."
+                            : "Nothing was seen that a number could be reckoned from.");
+        }
+        double estimate = judged.found().estimate().orElse(question.none());
+        if (question.expectation() == Expectation.SAME) {
+            double size = question.worthSize().orElseThrow();
+            return Math.abs(estimate - question.none()) < size
+                    ? Optional.empty()
+                    : Optional.of(
+                            "The effect as seen lies outside what counts as no change: more specimens like these would not support the claim.");
+        }
+        boolean upwards = question.expectation() == Expectation.HIGHER;
+        if (upwards ? estimate > question.worth() : estimate < question.worth()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                question.worth() == question.none()
+                        ? "The effect as seen doesn't go the way that is claimed: more specimens like these would not support it."
+                        : "The effect as seen lies short of what is worth having: more specimens like these would not support the claim.");
+    }
+
+    private static boolean happened(Judge.Judged judged) {
+        return Rates.lives(judged.treated()).stream().anyMatch(life -> !life.isCensored())
+                || Rates.lives(judged.control()).stream().anyMatch(life -> !life.isCensored());
+    }
+
+    private Optional<Needed.Specimens> ifClaimHolds(Judge.Judged judged) {
+        Question question = judge.question();
+        if (question.expectation() == Expectation.SAME) {
+            return specimens(judged, question.none(), NO_CHANGE);
+        }
+        if (question.claimed().isEmpty()) {
             return Optional.empty();
         }
         double claimed = question.claimed().getAsDouble();
         boolean upwards = question.expectation() == Expectation.HIGHER;
         boolean beyond = upwards ? claimed > question.worth() : claimed < question.worth();
-        return beyond ? size(judged, claimed) : Optional.empty();
+        return beyond ? specimens(judged, claimed, AS_CLAIMED) : Optional.empty();
     }
 
-    private static String reasonForNone(Judge.Judged judged) {
-        return judged.layout() == Layout.CROSSED
-                ? "How many more blocks would settle it hangs on how differently the treatment acts in them."
-                : "No number of specimens can be reckoned from what was seen.";
+    private Optional<Needed.Specimens> specimens(
+            Judge.Judged judged, double truth, String assuming) {
+        return prospect(judged, truth)
+                .flatMap(prospect -> fewest(prospect, judged)
+                        .map(reached -> prospect.needed(reached.n(), reached.power(), assuming)));
     }
 
-    private Optional<SampleSize> size(Judge.Judged judged, double truth) {
-        Effect kind = judge.question().effect();
-        int fewest = Math.min(judged.treated().values().length, judged.control().values().length);
-        boolean means = kind == Effect.RATIO || kind == Effect.DIFFERENCE;
-        if (!means || fewest < 2 || judged.layout() == Layout.CROSSED) {
-            return Optional.empty();
-        }
-        Means calculation = new Means(judge.question(), judge.step());
-        Optional<PlannedEffect> planned =
-                planned(calculation.means(judged.treated(), judged.control()), truth);
-        double alpha = judge.question().errorRate() / 2;
-        // Past what anybody makes a number says no more than that there is none.
-        if (planned.isEmpty() || Power.of(planned.get(), MOST_PER_GROUP, alpha) < POWER) {
-            return Optional.empty();
-        }
-        return Optional.of(Power.perGroup(planned.get(), POWER, alpha));
+    private Optional<Prospect> prospect(Judge.Judged judged, double truth) {
+        Question question = judge.question();
+        boolean counted = judged.treated().values().length + judged.control().values().length == 0;
+        return switch (question.effect()) {
+            case RATIO, DIFFERENCE ->
+                judged.layout() == Layout.CROSSED
+                                && WithinBlocks.fits(question, judged.treated(), judged.control())
+                        ? BlocksProspect.of(judge, judged, truth)
+                        : MeansProspect.of(judge, judged, truth);
+            case SHARE -> counted ? shares(judged, truth) : MeansProspect.of(judge, judged, truth);
+            case RATE -> RatesProspect.of(question, judged, truth);
+            case RANK -> RanksProspect.of(question, judged, truth);
+            case LEVEL -> Optional.empty();
+        };
     }
 
-    private static String assuming(Judge.Judged judged, double simulated) {
-        boolean units =
-                judged.layout() == Layout.SEPARATE || judged.layout() == Layout.TREATED_IN_SEVERAL;
-        String counted = units ? ", each block counting as one" : "";
-        return "if the true effect and scatter are as seen%s (%s%s%% of studies simulated from their own scatter)"
-                .formatted(counted, Written.fixed(100 * simulated, 0), Written.THIN);
+    private Optional<Prospect> shares(Judge.Judged judged, double difference) {
+        return judged.control().answers() == 0
+                ? Optional.empty()
+                : Optional.of(SharesProspect.of(
+                        judge.question(), Shares.count(judged.control()).share(), difference));
     }
 
-    private Optional<PlannedEffect> planned(TwoMeans means, double truth) {
-        double treated = means.treated().variance() * means.treated().n();
-        double control = means.control().variance() * means.control().n();
-        double worth = judge.question().worth();
-        if (!(treated + control > 0)) {
-            return Optional.empty();
+    private static Optional<Fewest.Reached> fewest(Prospect prospect, Judge.Judged judged) {
+        if (prospect instanceof SharesProspect shares) {
+            return Fewest.first(
+                    shares::supported,
+                    Prospect.FEWEST,
+                    SharesProspect.EVERY_ONE,
+                    SharesProspect.MOST);
         }
-        if (judge.question().effect() == Effect.DIFFERENCE) {
-            return Optional.of(
-                    new PlannedEffect.Difference(truth, worth, Math.sqrt((treated + control) / 2)));
+        if (prospect instanceof RatesProspect || prospect instanceof RanksProspect) {
+            int start = (judged.treated().size() + judged.control().size()) / 2;
+            return Fewest.simulated(prospect::supported, start, Prospect.FEWEST);
         }
-        // The one coefficient of variation that gives this effect the same noncentrality.
-        double variation =
-                Math.sqrt((treated + worth * worth * control) / (truth * truth + worth * worth))
-                        / means.control().mean();
-        return Optional.of(new PlannedEffect.Ratio(truth, worth, variation));
+        return Fewest.growing(prospect::supported, Prospect.FEWEST);
+    }
+
+    private String asSeen() {
+        return switch (judge.question().effect()) {
+            case SHARE -> "if the true shares are as seen";
+            case RATE -> "if times come as they did, at the rates as seen";
+            case RANK -> "if values come as they did";
+            case RATIO, DIFFERENCE, LEVEL -> "if the true effect and scatter are as seen";
+        };
+    }
+
+    /** Adds what studies drawn from the values themselves make of a number of specimens. */
+    private Needed.Specimens simulated(
+            Judge.Judged judged, double truth, Needed.Specimens planned) {
+        Effect effect = judge.question().effect();
+        boolean means = effect == Effect.RATIO || effect == Effect.DIFFERENCE;
+        boolean blocks =
+                judged.layout() == Layout.CROSSED || judged.layout() == Layout.TREATED_IN_SEVERAL;
+        if (!means || blocks) {
+            return planned;
+        }
+        int counted = planned.blocks().map(Needed.InBlocks::number).orElse(planned.perGroup());
+        double share = new SimulatedStudies(judge, judged, truth).supported(counted);
+        return new Needed.Specimens(
+                planned.perGroup(),
+                planned.blocks(),
+                planned.power(),
+                planned.method(),
+                "%s (%s%s%% of studies simulated from their own scatter)"
+                        .formatted(planned.assuming(), Written.fixed(100 * share, 0), Written.THIN),
+                planned.ifClaimHolds());
     }
 }

@@ -40,7 +40,8 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
         if (judged.layout() == Layout.CROSSED) {
             Judge.Judged other = judge.judge(treated.withoutBlocks(), control.withoutBlocks());
             views.add(new Standing.View(
-                    "without telling the " + Layout.kind(treated) + "s apart", other.verdict()));
+                    "without telling the " + Written.plural(Layout.kind(treated)) + " apart",
+                    other.verdict()));
         }
     }
 

@@ -3,6 +3,7 @@ package org.twinbar.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -29,7 +30,8 @@ record WithinBlocks(Question question, double step) implements Calculation {
         Map<String, TwoGroups> blocks =
                 blocks(treated, control, ratio ? StrictMath::log : value -> value);
         BlockOutcome outcome = Blocks.ofBlocks(List.copyOf(blocks.values()), question.confidence());
-        String method = blocks.size() + " " + Layout.kind(treated) + "s, REML, Kenward–Roger"
+        String method = Written.count(blocks.size(), Layout.kind(treated))
+                + ", REML, Kenward–Roger"
                 + (ratio ? ", on logarithms" : "");
         if (outcome instanceof BlockOutcome.Effect effect) {
             return found(effect, treated, control, method);
@@ -39,7 +41,41 @@ record WithinBlocks(Question question, double step) implements Calculation {
                 question.effect(), Amount.none(reason), question.confidence(), method, reason);
     }
 
-    private Found found(BlockOutcome.Effect effect, Sample treated, Sample control, String method) {
+    /**
+     * What one block's effect scatters by.
+     *
+     * @param ofOneBlock its variance on the model's scale
+     * @param perBlock specimens of each group in a block, as a rule
+     * @param ofEffectSeen whether how differently the treatment acts from block to block is part
+     *     of it: two blocks don't show that
+     */
+    record Scatter(double ofOneBlock, int perBlock, boolean ofEffectSeen) {}
+
+    /** Returns nothing where the model can't tell. */
+    Optional<Scatter> scatter(Sample treated, Sample control) {
+        boolean ratio = question.effect() == Effect.RATIO;
+        List<TwoGroups> both =
+                blocks(treated, control, ratio ? StrictMath::log : value -> value).values().stream()
+                        .filter(WithinBlocks::holdsBoth)
+                        .toList();
+        if (!(Blocks.ofBlocks(both, question.confidence()) instanceof BlockOutcome.Effect effect)) {
+            return Optional.empty();
+        }
+        List<BlockOutcome.Component> parts = effect.components();
+        double residual = parts.get(parts.size() - 1).variance();
+        double ofEffect = parts.size() > 2 ? parts.get(1).variance() : 0;
+        int specimens = both.stream()
+                .mapToInt(block -> block.treatedCount() + block.controlCount())
+                .sum();
+        int perBlock = Math.max(1, Math.round(specimens / (2f * both.size())));
+        return Optional.of(new Scatter(
+                2 * ofEffect + 2 * residual / perBlock, perBlock, both.size() > 2));
+    }
+
+    /**
+     * Returns an effect on the model's scale as one that was found, with floor and shared errors.
+     */
+    Found found(BlockOutcome.Effect effect, Sample treated, Sample control, String method) {
         boolean ratio = question.effect() == Effect.RATIO;
         double se = effect.standardError();
         double variance =

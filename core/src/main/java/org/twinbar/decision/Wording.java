@@ -32,10 +32,14 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
         boolean unsettled = verdict == Verdict.OPEN || verdict == Verdict.BETTER_SIZE_OPEN;
         if (unsettled && needed instanceof Needed.Specimens specimens) {
             all.add(Sentence.MORE_SPECIMENS.with(
-                    "n", specimens.perGroup(), "assuming", specimens.assuming()));
+                    "number", specimens.words(), "assuming", specimens.assuming()));
         } else if (unsettled && needed instanceof Needed.None none) {
             all.add(Sentence.NO_NUMBER_SETTLES.with("reason", none.reason()));
         }
+        Sentence ifSo = question.expectation() == Expectation.SAME
+                ? Sentence.IF_NO_CHANGE
+                : Sentence.IF_CLAIM_HOLDS;
+        needed.ifClaimHolds().ifPresent(more -> all.add(ifSo.with("number", more.words())));
         return all;
     }
 

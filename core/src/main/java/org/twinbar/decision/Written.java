@@ -27,6 +27,16 @@ final class Written {
         return unit.symbol().isEmpty() ? "" : THIN + unit.symbol();
     }
 
+    /** Returns {@code 1 mix} or {@code 3 mixes}. */
+    static String count(int number, String kind) {
+        return number + " " + (number == 1 ? kind : plural(kind));
+    }
+
+    static String plural(String kind) {
+        boolean hissing = kind.endsWith("x") || kind.endsWith("s") || kind.endsWith("ch");
+        return kind + (hissing ? "es" : "s");
+    }
+
     /** Returns a number as somebody typed it, without zeros behind the mark. */
     static String exact(double value) {
         BigDecimal rounded =

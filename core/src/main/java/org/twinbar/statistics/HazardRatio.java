@@ -70,7 +70,7 @@ public sealed interface HazardRatio {
         Arguments.requireAtLeast(control.size(), 1, "number of control specimens");
         Arguments.requireInside(level, "level");
         int n = treated.size() + control.size();
-        if (Stream.concat(treated.stream(), control.stream()).noneMatch(Lifetime::isBetweenLooks)) {
+        if (!anyBetweenLooks(treated, control)) {
             return PartialLikelihood.of(treated, control).invert(level, n);
         }
         return widest(
@@ -80,6 +80,35 @@ public sealed interface HazardRatio {
                         .invert(level, n),
                 PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
                         .invert(level, n));
+    }
+
+    /**
+     * Whether the interval of {@link #of} lies below a ratio, without looking for its ends.
+     *
+     * <p>It does where the standardised score is below −z at that ratio. For whoever judges
+     * thousands of studies; a test holds both to each other.
+     *
+     * @param ratio to lie below, above zero
+     * @throws IllegalArgumentException under the conditions of {@link #of}
+     */
+    static boolean liesBelow(
+            double ratio, List<Lifetime> treated, List<Lifetime> control, double level) {
+        return PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
+                        .excludesFrom(ratio, level)
+                && (!anyBetweenLooks(treated, control)
+                        || PartialLikelihood.of(
+                                        each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
+                                .excludesFrom(ratio, level));
+    }
+
+    /** Whether the interval of {@link #of} lies above a ratio: below its inverse, turned round. */
+    static boolean liesAbove(
+            double ratio, List<Lifetime> treated, List<Lifetime> control, double level) {
+        return liesBelow(1 / ratio, control, treated, level);
+    }
+
+    private static boolean anyBetweenLooks(List<Lifetime> treated, List<Lifetime> control) {
+        return Stream.concat(treated.stream(), control.stream()).anyMatch(Lifetime::isBetweenLooks);
     }
 
     private static HazardRatio widest(HazardRatio middle, HazardRatio best, HazardRatio worst) {

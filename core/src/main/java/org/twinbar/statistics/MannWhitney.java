@@ -43,6 +43,38 @@ public final class MannWhitney {
         return significance(treated, control, far / all, "two-sided");
     }
 
+    /**
+     * The two-sided p by the normal approximation, corrected for ties and continuity: for whoever
+     * judges thousands of studies.
+     *
+     * <p>z = (|W − n_T(N + 1)/2| − 1/2)/√(n_T·n_C/12·(N + 1 − Σ(t³ − t)/(N(N − 1)))), W the rank
+     * sum, t the sizes of ties; p is 1 where all values are equal.
+     *
+     * @throws IllegalArgumentException under the conditions of {@link #twoSided}
+     */
+    public static Significance approximate(double[] treated, double[] control) {
+        int[] doubled = ranks(treated, control);
+        double n = doubled.length;
+        Arrays.sort(doubled);
+        double ties = 0;
+        for (int from = 0; from < doubled.length; ) {
+            int to = from;
+            while (to < doubled.length && doubled[to] == doubled[from]) {
+                to++;
+            }
+            double size = to - from;
+            ties += size * size * size - size;
+            from = to;
+        }
+        double variance =
+                treated.length * (double) control.length / 12 * (n + 1 - ties / (n * (n - 1)));
+        double away = Math.abs(seen(treated, control) / 2.0 - treated.length * (n + 1) / 2) - 0.5;
+        double p = variance > 0
+                ? 2 * Normal.STANDARD.below(-Math.max(0, away) / Math.sqrt(variance))
+                : 1;
+        return significance(treated, control, p, "normal approximation, two-sided");
+    }
+
     /** The one-sided p of a rank sum at least as large among the treated. */
     public static Significance more(double[] treated, double[] control) {
         int[] ranks = ranks(treated, control);

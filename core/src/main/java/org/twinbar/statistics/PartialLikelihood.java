@@ -54,6 +54,12 @@ final class PartialLikelihood {
                         statistic, 1, new ChiSquared(1).above(statistic), METHOD + ", two-sided"));
     }
 
+    /** Whether every ratio from this one upwards lies outside the interval of this level. */
+    boolean excludesFrom(double ratio, double level) {
+        double z = Normal.STANDARD.quantile((1 + level) / 2);
+        return information(0) > 0 && standardized(StrictMath.log(ratio)) < -z;
+    }
+
     /** The outermost crossing, should the standardised score cross more than once. */
     private double lowEnd(double z) {
         DoubleUnaryOperator excess = beta -> standardized(beta) - z;
@@ -85,11 +91,12 @@ final class PartialLikelihood {
 
     /** U(β): events among the treated less those expected. */
     double score(double beta) {
+        double ratio = StrictMath.exp(beta);
         Sum sum = new Sum();
         for (RiskTable.Row row : rows) {
             sum.add(row.events());
             for (int tie = 0; tie < row.allEvents(); tie++) {
-                sum.add(-share(row, tie, beta));
+                sum.add(-share(row, tie, ratio));
             }
         }
         return sum.value();
@@ -97,23 +104,24 @@ final class PartialLikelihood {
 
     /** I(β): the variance of the score. */
     double information(double beta) {
+        double ratio = StrictMath.exp(beta);
         Sum sum = new Sum();
         for (RiskTable.Row row : rows) {
             for (int tie = 0; tie < row.allEvents(); tie++) {
-                sum.add(share(row, tie, beta) * otherShare(row, tie, beta));
+                sum.add(share(row, tie, ratio) * otherShare(row, tie, ratio));
             }
         }
         return sum.value();
     }
 
-    private static double share(RiskTable.Row row, int tie, double beta) {
-        double treated = treatedLeft(row, tie) * StrictMath.exp(beta);
+    private static double share(RiskTable.Row row, int tie, double ratio) {
+        double treated = treatedLeft(row, tie) * ratio;
         return treated / (treated + controlLeft(row, tie));
     }
 
     /** One less the share, without the difference of nearly equal numbers. */
-    private static double otherShare(RiskTable.Row row, int tie, double beta) {
-        double control = controlLeft(row, tie) * StrictMath.exp(-beta);
+    private static double otherShare(RiskTable.Row row, int tie, double ratio) {
+        double control = controlLeft(row, tie) / ratio;
         return control / (control + treatedLeft(row, tie));
     }
 

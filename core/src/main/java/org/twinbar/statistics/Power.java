@@ -45,6 +45,20 @@ public final class Power {
     }
 
     /**
+     * The power of an estimate with a scatter of its own: of blocks, say, whose effects are
+     * averaged.
+     *
+     * @param noncentrality distance from the effect to what is worth having, over the estimate's
+     *     true standard error
+     * @param df degrees of freedom of the scatter
+     * @param alphaOneSided error rate on the side of the effect
+     * @throws IllegalArgumentException unless df > 0 and 0 < α < 1
+     */
+    public static double ofEstimate(double noncentrality, double df, double alphaOneSided) {
+        return of(noncentrality, df, alphaOneSided);
+    }
+
+    /**
      * The number per group that reaches a power.
      *
      * @param power wanted, 0.8 say

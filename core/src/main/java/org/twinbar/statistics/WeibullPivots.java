@@ -102,13 +102,9 @@ public final class WeibullPivots {
             throw new IllegalArgumentException("The fit has " + fit.failures() + " failures of "
                     + fit.n() + ", the simulation " + failures + " of " + n + ".");
         }
-        double truth = Weibull.logOfLog(Arguments.requireInside(p, "share of parts"));
+        Arguments.requireInside(p, "share of parts");
         double level = NormalLevel.bothSided(confidence);
-        double[] pivots = new double[shapes.length];
-        for (int i = 0; i < pivots.length; i++) {
-            pivots[i] = shapes[i] * (logScales[i] - truth) + truth;
-        }
-        Arrays.sort(pivots);
+        double[] pivots = sorted(p);
         double middle = StrictMath.log(fit.quantile(p));
         double low = StrictMath.exp(middle - at(pivots, confidence) / fit.shape());
         double high = StrictMath.exp(middle - at(pivots, 1 - confidence) / fit.shape());
@@ -121,6 +117,29 @@ public final class WeibullPivots {
                 n,
                 "Weibull, pivotal limits, each one-sided at " + Arguments.perCent(confidence) + ", "
                         + shapes.length + " samples, seed " + seed);
+    }
+
+    /**
+     * The point of Z below which it lies with a confidence: what {@link #quantile} takes off,
+     * divided by the fitted shape, from the logarithm of the fitted quantile.
+     *
+     * @param p share of parts below the value
+     * @throws IllegalArgumentException unless 0 < p < 1 and 0 < confidence < 1
+     */
+    public double point(double p, double confidence) {
+        return at(
+                sorted(Arguments.requireInside(p, "share of parts")),
+                Arguments.requireInside(confidence, "confidence"));
+    }
+
+    private double[] sorted(double p) {
+        double truth = Weibull.logOfLog(p);
+        double[] pivots = new double[shapes.length];
+        for (int i = 0; i < pivots.length; i++) {
+            pivots[i] = shapes[i] * (logScales[i] - truth) + truth;
+        }
+        Arrays.sort(pivots);
+        return pivots;
     }
 
     /** The quantile of sorted values, straight between neighbours, at p(N + 1). */

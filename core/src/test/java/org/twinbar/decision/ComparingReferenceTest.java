@@ -2,7 +2,9 @@ package org.twinbar.decision;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
 import org.twinbar.statistics.assumption.Outliers;
@@ -71,6 +73,62 @@ class ComparingReferenceTest {
         checks.row(row + "-df").expects(found.df().orElse(0));
         checks.row(row + "-p").expects(found.p().orElse(0));
         assertThat(comparison.verdict()).isEqualTo(verdict);
+    }
+
+    private static final double[][] RUNS = {
+        {50.1, 51.0, 49.2},
+        {47.3, 47.9},
+        {52.0, 52.4, 51.1, 53.0},
+        {44.0, 45.1},
+        {46.6, 45.0, 46.1},
+        {43.0, 42.2, 44.1}
+    };
+
+    private static List<Observation> run(int run, String group) {
+        return IntStream.range(0, RUNS[run].length)
+                .mapToObj(i -> Observation.of("S" + run + i, group, RUNS[run][i]))
+                .toList();
+    }
+
+    /** Several mixes are a random effect within the treated group. */
+    @Test
+    void agreesOnMixes() {
+        List<Observation> bars = new ArrayList<>();
+        for (int mix = 0; mix < 3; mix++) {
+            Block block = new Block("mix", "M" + mix);
+            run(mix, "coated").forEach(bar -> bars.add(bar.inBlock(block)));
+        }
+        bars.addAll(run(3, "plain"));
+        bars.addAll(run(4, "plain"));
+        for (Effect effect : List.of(Effect.DIFFERENCE, Effect.RATIO)) {
+            Question question =
+                    Question.of(Specimens.STRENGTH, effect, Expectation.HIGHER).withResolution(0);
+            Found found = Comparing.of(question, bars, "plain", "coated").found();
+            String row = "mixes-" + effect.word();
+            checks.row(row).expects(found.estimate().orElse(0));
+            checks.row(row + "-df").expects(found.df().orElse(0));
+            checks.row(row + "-low").expects(found.low().orElse(0));
+            checks.row(row + "-high").expects(found.high().orElse(0));
+            assertThat(found.method()).startsWith("3 mixes, REML");
+        }
+    }
+
+    /** Runs that each have one treatment count once, however many bars they hold. */
+    @Test
+    void agreesOnUnits() {
+        List<Observation> bars = new ArrayList<>();
+        for (int run = 0; run < 6; run++) {
+            String name = "run " + run;
+            run(run, run < 3 ? "coated" : "plain").forEach(bar -> bars.add(bar.inUnit(name)));
+        }
+        Question question = Question.of(Specimens.STRENGTH, Effect.DIFFERENCE, Expectation.HIGHER)
+                .withResolution(0);
+        Comparison comparison = Comparing.of(question, bars, "plain", "coated");
+        checks.row("units-difference").expects(comparison.found().estimate().orElse(0));
+        checks.row("units-low").expects(comparison.found().low().orElse(0));
+        checks.row("units-high").expects(comparison.found().high().orElse(0));
+        checks.row("units-p").expects(comparison.found().p().orElse(0));
+        assertThat(comparison.treated().n()).isEqualTo(3);
     }
 
     @Test

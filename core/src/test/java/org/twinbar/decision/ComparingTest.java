@@ -345,6 +345,64 @@ class ComparingTest {
         assertThat(few.found().low().orElse(1)).isLessThanOrEqualTo(0.5);
     }
 
+    /** Ten raters of one part are one part: the middle rating of each counts, and counts once. */
+    @Test
+    void takesRatersForRepeatsOfAPart() {
+        Subject gloss = new Subject("gloss as judged", Unit.ONE, "cups");
+        Question question = Question.of(gloss, Effect.RANK, Expectation.HIGHER);
+        List<Observation> ratings = new ArrayList<>();
+        double[][] plain = {{1, 2, 5}, {2, 2, 3}, {1, 1, 2}};
+        double[][] coated = {{4, 5, 1}, {4, 4, 5}, {3, 5, 5}};
+        for (int part = 0; part < 3; part++) {
+            for (int rater = 0; rater < 3; rater++) {
+                ratings.add(Observation.of("P" + part, "plain", plain[part][rater]));
+                ratings.add(Observation.of("C" + part, "coated", coated[part][rater]));
+            }
+        }
+        Comparison comparison = compare(question, ratings);
+        assertThat(comparison.treated().n()).isEqualTo(3);
+        assertThat(comparison.found().estimate().orElse(0)).isEqualTo(1);
+        assertThat(comparison.treated().median().orElse(0)).isEqualTo(4);
+        assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+        assertThat(codes(comparison)).contains("units");
+    }
+
+    @Test
+    void neverGivesRanksAnIntervalOfNoWidth() {
+        Subject gloss = new Subject("gloss as judged", Unit.ONE, "cups");
+        Question question = Question.of(gloss, Effect.RANK, Expectation.HIGHER);
+        double[][] treated = {{4, 4, 4, 4, 4}, {1, 1, 1, 1, 1}, {3, 4, 5, 4, 3}, {2, 2, 2, 2, 9}};
+        for (double[] coated : treated) {
+            Found found = compare(
+                            question,
+                            Specimens.of("plain", new double[] {1, 1, 1, 1, 1}, "coated", coated))
+                    .found();
+            assertThat(found.high().orElse(0) - found.low().orElse(0)).isGreaterThan(0.05);
+        }
+    }
+
+    @Test
+    void refusesSeveralTimesOfOneUnitForARate() {
+        List<Observation> cups = new ArrayList<>(Specimens.of("plain", 2, 5));
+        cups.add(Observation.of("C1", "coated", 7));
+        cups.add(Observation.of("C1", "coated", 9));
+        Question slower = Question.of(
+                new Subject("leak", Unit.of("h"), "cups"), Effect.RATE, Expectation.LOWER);
+        assertThatThrownBy(() -> compare(slower, cups))
+                .isInstanceOf(QuestionException.class)
+                .hasMessageContaining("'C1' of coated has several times");
+    }
+
+    @Test
+    void warnsThatTwoMixesTellLittleOfAThird() {
+        List<Observation> bars = new ArrayList<>(Specimens.of("plain", Specimens.W_PLAIN));
+        for (int i = 0; i < 6; i++) {
+            bars.add(Observation.of("C" + i, "coated", Specimens.W_COATED[i])
+                    .inBlock(new Block("mix", "M" + i % 2)));
+        }
+        assertThat(codes(compare(STRONGER, bars))).contains("two-blocks");
+    }
+
     @Test
     void keepsEachClaimsOwnErrorRateAndShowsAllTogether() {
         Comparison sure = compare(STRONGER, setW());

@@ -144,8 +144,9 @@ class SentenceTest {
                 java.util.Optional.of(Groups.of(plain, question, 0.1)),
                 found);
         Judge judge = new Judge(question, 0.1);
-        List<String> said = wording.sentences(
-                verdict, judge.reach(found), new Needed.Specimens(9, 0.8, "if so"));
+        Needed specimens = new Needed.Specimens(
+                9, java.util.Optional.empty(), 0.8, "exact", "if so", java.util.Optional.empty());
+        List<String> said = wording.sentences(verdict, judge.reach(found), specimens);
         for (String text : said) {
             boolean fits = Arrays.stream(Sentence.values())
                     .filter(sentence -> text.matches(regex(sentence)))
