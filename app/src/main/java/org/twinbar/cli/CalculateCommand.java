@@ -66,6 +66,9 @@ final class CalculateCommand implements Callable<Integer> {
     TestOptions test = new TestOptions();
 
     @Mixin
+    WorkspaceOption workspace = new WorkspaceOption();
+
+    @Mixin
     ReadingOptions reading = new ReadingOptions();
 
     @Option(
@@ -157,15 +160,14 @@ final class CalculateCommand implements Callable<Integer> {
         }
         Path folder = Optional.ofNullable(curves).orElseGet(() -> Context.folderOf(file));
         ReadAs curveAs = reading.curvesReadAs(channels);
-        try (Bar bar = new Bar(context.terminal(), "specimens")) {
-            Calculated calculated = Calculation.of(methods, test.sheet(method))
-                    .with(Handed.in(folder), curveAs)
-                    .with(Calculation.Drawing.RESULTS_ALONE)
-                    .with(bar)
-                    .run(table, KeptFile.of(source));
-            bar.close();
-            write(calculated);
-        }
+        Calculation calculation = Calculation.of(methods, test.sheet(method))
+                .with(Handed.in(folder), curveAs)
+                .with(Calculation.Drawing.RESULTS_ALONE);
+        write(test.withShelf(context, workspace.folder, shelf -> {
+            try (Bar bar = new Bar(context.terminal(), "specimens")) {
+                return calculation.with(shelf).with(bar).run(table, KeptFile.of(source));
+            }
+        }));
     }
 
     private void write(Calculated calculated) {

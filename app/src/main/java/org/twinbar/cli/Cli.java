@@ -101,6 +101,7 @@ public final class Cli {
             subcommands = {
                 CalculateCommand.class,
                 CompareCommand.class,
+                InstrumentCommand.class,
                 SizeCommand.class,
                 MixCommand.class,
                 CoatCommand.class,

@@ -3,6 +3,7 @@ package org.twinbar.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Map;
+import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.study.Calculated;
@@ -25,7 +26,25 @@ final class ResultsJson {
                                 list.object(one -> specimen(one, specimen));
                             }
                         })
+                        .list("instruments", list -> {
+                            for (Instrument instrument :
+                                    calculated.used().instruments()) {
+                                list.object(one -> instrument(one, instrument));
+                            }
+                        })
                         .findings(calculated.findings()));
+    }
+
+    private static void instrument(Json json, Instrument instrument) throws IOException {
+        json.put("name", instrument.name())
+                .put("unit", instrument.unit().symbol())
+                .put("resolution", instrument.resolution())
+                .put("origin", instrument.origin().word());
+        if (instrument.correction().isPresent()) {
+            json.put("standsOn", instrument.correction().get().standsOn());
+        } else {
+            json.reason("standsOn", "it was not calibrated here");
+        }
     }
 
     private static void specimen(Json json, JudgedSpecimen specimen) throws IOException {

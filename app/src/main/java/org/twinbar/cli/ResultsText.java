@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.finding.Finding;
+import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Written;
@@ -27,6 +28,7 @@ final class ResultsText {
         text.append(table(calculated)).append('\n');
         text.append(missing(calculated));
         text.append(findings(calculated));
+        text.append(standsOn(calculated));
         text.append("± is the standard uncertainty. Twinbar tells what was measured on this"
                 + " bench; it certifies nothing.\n");
         return text.toString();
@@ -111,6 +113,18 @@ final class ResultsText {
             }
         }
         return listed("Findings", seenOn, calculated.specimens().size());
+    }
+
+    /** Which calibrations the values stand on. */
+    private static String standsOn(Calculated calculated) {
+        StringBuilder text = new StringBuilder();
+        for (Instrument instrument : calculated.used().instruments()) {
+            instrument
+                    .correction()
+                    .ifPresent(it -> text.append(ComparisonsText.wrapped(
+                            "%s: %s".formatted(instrument.name(), it.standsOn()), "  ")));
+        }
+        return text.isEmpty() ? "" : "Readings were corrected by\n" + text + "\n";
     }
 
     private static String listed(String title, Map<String, List<String>> items, int all) {

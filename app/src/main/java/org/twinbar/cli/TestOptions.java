@@ -1,8 +1,14 @@
 package org.twinbar.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.study.CalibrationSheet;
+import org.twinbar.study.Shelf;
 import org.twinbar.study.TestSheet;
+import org.twinbar.study.Workspace;
 import picocli.CommandLine.Option;
 
 /** Options that say what is the same for all specimens of a test. */
@@ -32,12 +38,39 @@ final class TestOptions {
             description = "Standard uncertainty of a zero (force=0.2N).")
     List<String> zero = new ArrayList<>();
 
+    @Option(
+            names = "--instrument",
+            paramLabel = "NAME=INSTRUMENT",
+            description = "What it was read on: an instrument of the workspace, by reading or"
+                    + " kind (force=\"Load cell A\").")
+    List<String> instrument = new ArrayList<>();
+
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "Day of the test (2026-05-04): tells which calibration held.")
+    @Nullable
+    String date;
+
     TestSheet sheet(String method) {
-        return TestSheet.of(method)
+        TestSheet sheet = date == null
+                ? TestSheet.of(method)
+                : TestSheet.of(method).on(CalibrationSheet.date(date));
+        return sheet.withInstruments(Context.pairs("--instrument", instrument))
                 .withSet(Context.pairs("--set", set))
                 .withErrors(
                         Context.pairs("--resolution", resolution),
                         Context.pairs("--calibration", calibration),
                         Context.pairs("--zero", zero));
+    }
+
+    /** Does something with the instruments of the workspace, which is opened only where one is named. */
+    <T> T withShelf(Context context, Path workspace, Function<Shelf, T> use) {
+        if (instrument.isEmpty()) {
+            return use.apply(Shelf.EMPTY);
+        }
+        try (Workspace open = context.openThere(workspace)) {
+            return use.apply(open.instruments());
+        }
     }
 }

@@ -148,11 +148,10 @@ final class HowFound {
                 amount(instrument.resolution(), unit),
                 amount(100 * instrument.gainUncertainty(), "%"),
                 amount(instrument.zeroUncertainty(), unit),
-                switch (instrument.origin()) {
-                    case ASSUMED -> "assumed";
-                    case GIVEN -> "given";
-                    case CALIBRATED -> "from a calibration";
-                });
+                instrument
+                        .correction()
+                        .map(it -> "from the " + it.standsOn())
+                        .orElse(instrument.origin().word()));
     }
 
     private static String amount(double value, String unit) {

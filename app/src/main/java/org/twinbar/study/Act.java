@@ -28,7 +28,7 @@ public record Act(UUID id, String who) {
     }
 
     /** Whether an entry is the first that this act makes. */
-    boolean wrote(UUID entry) {
+    public boolean wrote(UUID entry) {
         return entry.equals(entry(FIRST));
     }
 }

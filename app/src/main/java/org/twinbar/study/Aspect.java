@@ -1,6 +1,6 @@
 package org.twinbar.study;
 
-/** What an entry of the store says of a study. */
+/** What an entry of the store says of a study, or of an instrument. */
 enum Aspect {
     STUDY("study"),
     TEST("test"),
@@ -18,7 +18,10 @@ enum Aspect {
     FATE("fate"),
     MIX("mix"),
     EVIDENCE("evidence"),
-    RECIPE("recipe");
+    RECIPE("recipe"),
+    INSTRUMENT("instrument"),
+    CALIBRATION("calibration"),
+    ZERO_CHECK("zero check");
 
     private final String word;
 

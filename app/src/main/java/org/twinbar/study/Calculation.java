@@ -53,6 +53,7 @@ public final class Calculation {
     private final TestMethod method;
     private final TestSheet sheet;
     private final Recordings recordings;
+    private final Shelf shelf;
     private final Corrections corrections;
     private final Drawing drawing;
     private final Progress progress;
@@ -61,11 +62,13 @@ public final class Calculation {
             TestMethod method,
             TestSheet sheet,
             Recordings recordings,
+            Shelf shelf,
             Corrections corrections,
             Drawing drawing,
             Progress progress) {
         this.method = method;
         this.sheet = sheet;
+        this.shelf = shelf;
         this.recordings = recordings;
         this.corrections = corrections;
         this.drawing = drawing;
@@ -84,6 +87,7 @@ public final class Calculation {
                 (name, from, wanted) -> {
                     throw from.refuse("the curve '%s' is not here".formatted(name));
                 },
+                Shelf.EMPTY,
                 Corrections.NONE,
                 Drawing.KEEP_CURVES,
                 Progress.SILENT);
@@ -108,21 +112,30 @@ public final class Calculation {
                 method,
                 sheet,
                 (name, from, wanted) -> CurveFile.read(curves.find(name, from), as, wanted),
+                shelf,
                 corrections,
                 drawing,
                 progress);
     }
 
+    /** Returns the calculation that finds the instruments that its sheet names here. */
+    public Calculation with(Shelf instruments) {
+        return new Calculation(
+                method, sheet, recordings, instruments, corrections, drawing, progress);
+    }
+
     Calculation with(Corrections cells) {
-        return new Calculation(method, sheet, recordings, cells, drawing, progress);
+        return new Calculation(method, sheet, recordings, shelf, cells, drawing, progress);
     }
 
     public Calculation with(Drawing newDrawing) {
-        return new Calculation(method, sheet, recordings, corrections, newDrawing, progress);
+        return new Calculation(
+                method, sheet, recordings, shelf, corrections, newDrawing, progress);
     }
 
     public Calculation with(Progress newProgress) {
-        return new Calculation(method, sheet, recordings, corrections, drawing, newProgress);
+        return new Calculation(
+                method, sheet, recordings, shelf, corrections, drawing, newProgress);
     }
 
     /**
@@ -135,7 +148,8 @@ public final class Calculation {
     public Calculated run(Table table, KeptFile file) {
         Description description = method.description();
         Presets presets = Presets.of(description, sheet.set());
-        Bench bench = sheet.bench(description);
+        TestBench named = TestBench.of(sheet, description, shelf);
+        Bench bench = named.bench();
         Columns columns = Columns.of(table, description, presets);
         List<SpecimenRow> rows = new ArrayList<>();
         for (Row row : table.rows()) {
@@ -145,8 +159,10 @@ public final class Calculation {
         Set<Channel> recorded = ConcurrentHashMap.newKeySet();
         List<JudgedSpecimen> specimens =
                 inParallel(rows, row -> specimen(row, file, bench, presets, recorded));
-        List<Instrument> instruments = instruments(columns, presets, bench, recorded);
+        List<Named> read = read(columns, presets, recorded);
+        List<Instrument> instruments = instruments(read, bench);
         List<Finding> findings = new ArrayList<>(columns.findings());
+        findings.addAll(named.findings(read));
         instruments.stream()
                 .filter(it -> it.origin() == Instrument.Origin.ASSUMED)
                 .map(Calculation::assumed)
@@ -227,14 +243,20 @@ public final class Calculation {
         return recording;
     }
 
-    private List<Instrument> instruments(
-            Columns columns, Presets presets, Bench bench, Set<Channel> recorded) {
+    private List<Named> read(Columns columns, Presets presets, Set<Channel> recorded) {
+        return method.description().asked().stream()
+                .filter(named -> named instanceof Channel channel
+                        ? recorded.contains(channel)
+                        : columns.readings().containsKey(named) || presets.has(named))
+                .toList();
+    }
+
+    private static List<Instrument> instruments(List<Named> read, Bench bench) {
         List<Instrument> instruments = new ArrayList<>();
-        for (Named named : method.description().asked()) {
-            if (named instanceof Input input
-                    && (columns.readings().containsKey(input) || presets.has(input))) {
+        for (Named named : read) {
+            if (named instanceof Input input) {
                 instruments.add(bench.of(input.name(), input.instrument(), input.unit()));
-            } else if (named instanceof Channel channel && recorded.contains(channel)) {
+            } else if (named instanceof Channel channel) {
                 instruments.add(bench.of(channel.name(), channel.instrument(), channel.unit()));
             }
         }

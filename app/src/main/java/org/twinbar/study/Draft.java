@@ -209,7 +209,7 @@ final class Draft {
     State state() {
         List<Entry> all = new ArrayList<>(before);
         all.addAll(fresh);
-        return State.of(all);
+        return State.of(all, new Instruments(store, clock));
     }
 
     private byte[] bytes(KeptFile file) {

@@ -110,6 +110,7 @@ final class Judging {
         Table table = TableFile.read(Upload.of(test.table().name(), files.apply(test.table())));
         read.add(test.table());
         read.addAll(test.curves().values());
+        read.addAll(calibrations(test.sheet()));
         Calculated calculated = test.sheet().isOfResults()
                 ? GivenResults.of(
                         table,
@@ -118,6 +119,7 @@ final class Judging {
                         state.corrections(test.id()),
                         asked(test.sheet().method()))
                 : Calculation.of(methods, test.sheet())
+                        .with(state.shelf())
                         .with((Handed) (name, from) -> curve(test, name))
                         .with(state.corrections(test.id()))
                         .with(progress)
@@ -155,6 +157,17 @@ final class Judging {
                 .filter(question -> question.method().equals(method))
                 .map(question -> question.asked().property())
                 .collect(Collectors.toSet());
+    }
+
+    /** Returns the tables that the instruments of a test were calibrated by. */
+    private List<KeptFile> calibrations(TestSheet sheet) {
+        return sheet.instrument().values().stream()
+                .distinct()
+                .flatMap(name -> state.shelf().find(name).stream())
+                .flatMap(instrument -> instrument.calibrations().stream())
+                .map(KeptCalibration::table)
+                .filter(table -> !read.contains(table))
+                .toList();
     }
 
     private Upload curve(State.KeptTest test, String name) {

@@ -38,7 +38,11 @@ final class State {
     private final List<Change> history = new ArrayList<>();
     private final MakingState making = new MakingState();
 
-    private State() {}
+    private final Shelf shelf;
+
+    private State(Shelf shelf) {
+        this.shelf = shelf;
+    }
 
     /** A test with its files. */
     record KeptTest(UUID id, TestSheet sheet, KeptFile table, Map<String, KeptFile> curves) {
@@ -61,9 +65,12 @@ final class State {
      */
     record Spoken(UUID entry, String from, String to, ZonedDateTime when, String who) {}
 
-    /** @throws StoreException where an entry can't be understood, or there is no study */
-    static State of(List<Entry> entries) {
-        State state = new State();
+    /**
+     * @param shelf the instruments that its tests may name
+     * @throws StoreException where an entry can't be understood, or there is no study
+     */
+    static State of(List<Entry> entries, Shelf shelf) {
+        State state = new State(shelf);
         for (Entry entry : entries) {
             try {
                 state.take(entry, JSON.readTree(entry.value()));
@@ -267,6 +274,11 @@ final class State {
 
     List<KeptTest> tests() {
         return tests;
+    }
+
+    /** Returns the instruments that its tests may name. */
+    Shelf shelf() {
+        return shelf;
     }
 
     Optional<KeptTest> test(String method) {

@@ -37,11 +37,13 @@ public final class Typing {
     private final Store store;
     private final Methods methods;
     private final Clock clock;
+    private final Shelf shelf;
 
     Typing(Store store, Methods methods, Clock clock) {
         this.store = store;
         this.methods = methods;
         this.clock = clock;
+        this.shelf = new Instruments(store, clock);
     }
 
     /** Returns the entry that an act on a cell makes, for a form that has not seen it yet. */
@@ -67,7 +69,7 @@ public final class Typing {
     }
 
     private At at(StudyName study, String method) {
-        return at(State.of(store.about(study.id().toString())), method);
+        return at(State.of(store.about(study.id().toString()), shelf), method);
     }
 
     private At at(State state, String method) {
@@ -92,7 +94,7 @@ public final class Typing {
         if (isDone(act, before)) {
             return new Typed.Saved(Optional.of(act.entry(0)));
         }
-        At at = at(State.of(before), reading.method());
+        At at = at(State.of(before, shelf), reading.method());
         TypedTest test = at.typed();
         TypedTest.Specimen specimen = specimen(test, reading.specimen());
         TypedTest.Field field = field(test, reading.column());
@@ -140,7 +142,7 @@ public final class Typing {
         if (isDone(act, before)) {
             return new Typed.Saved(Optional.of(act.entry(0)));
         }
-        At at = at(State.of(before), method);
+        At at = at(State.of(before, shelf), method);
         TypedTest test = at.typed();
         TypedTest.Specimen specimen = specimen(test, code);
         State.CellOf cell = cell(at, specimen, field(test, column));
@@ -194,6 +196,7 @@ public final class Typing {
         Table table = at.table();
         List<Row> row = table.rows().stream().filter(it -> it.line() == line).toList();
         return Calculation.of(methods, at.test().sheet())
+                .with(shelf)
                 .with((Handed) (name, from) -> curve(at.test(), name))
                 .with(at.state().corrections(at.test().id()))
                 .with(Calculation.Drawing.RESULTS_ALONE)

@@ -207,7 +207,7 @@ public final class Workspace implements AutoCloseable {
     }
 
     State state(StudyName study) {
-        return State.of(store.about(study.id().toString()));
+        return State.of(store.about(study.id().toString()), instruments());
     }
 
     /** Returns the specimens that a test has some result of; a study without a test has none. */
@@ -231,6 +231,11 @@ public final class Workspace implements AutoCloseable {
         return new Draft(store, methods, clock, act, study, before);
     }
 
+    /** Returns the instruments that studies may name. */
+    public Instruments instruments() {
+        return new Instruments(store, clock);
+    }
+
     /** Returns what is typed by hand. */
     public Typing typing() {
         return typing;
@@ -239,16 +244,22 @@ public final class Workspace implements AutoCloseable {
     /** Calculates a study and judges its claims. */
     public JudgedStudy judge(StudyName study, Progress progress) {
         return Judging.judge(
-                State.of(store.about(study.id().toString())),
+                State.of(store.about(study.id().toString()), instruments()),
                 methods,
                 file -> store.files().read(new Digest(file.sha256())),
                 program,
                 progress);
     }
 
-    /** Returns how many entries made a study what it is; each change adds at least one. */
+    /**
+     * Returns how many entries made a study what it is, those of the instruments that it may name
+     * included; each change adds at least one.
+     */
     public int entries(StudyName study) {
-        return store.about(study.id().toString()).size();
+        return store.about(study.id().toString()).size()
+                + Instruments.ASPECTS.stream()
+                        .mapToInt(aspect -> store.of(aspect.word()).size())
+                        .sum();
     }
 
     /** Returns what a file of a study holds, as it came. */

@@ -101,7 +101,8 @@ class CommandsTest {
                 "A1,plain,xy,10,4,1200");
         JsonNode all = desk.type(PULL + "--json").json();
         assertThat(keys(all))
-                .containsExactlyInAnyOrder("method", "standard", "results", "findings");
+                .containsExactlyInAnyOrder(
+                        "method", "standard", "results", "instruments", "findings");
         JsonNode one = all.at("/results/0");
         assertThat(keys(one))
                 .containsExactlyInAnyOrder(

@@ -32,11 +32,21 @@ public record Instrument(
     /** Where the figures of an instrument come from. */
     public enum Origin {
         /** The usual instrument of its kind. */
-        ASSUMED,
+        ASSUMED("assumed"),
         /** Given by the person. */
-        GIVEN,
+        GIVEN("given"),
         /** Found by a calibration against a reference. */
-        CALIBRATED
+        CALIBRATED("calibrated");
+
+        private final String word;
+
+        Origin(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
     }
 
     /** Share of a display's step that is its standard uncertainty: a rectangle of ±½ step. */

@@ -1,0 +1,301 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.Spelling;
+import org.twinbar.instrument.Calibration;
+import org.twinbar.quantity.Quantity;
+import org.twinbar.quantity.QuantityException;
+import org.twinbar.store.Digest;
+import org.twinbar.store.Entry;
+import org.twinbar.store.Store;
+import org.twinbar.store.StoreException;
+
+/**
+ * The instruments of a workspace: each a subject of its own, described once, calibrated and looked
+ * at again and again. Tables of calibrations are kept as they came; lines are fitted each time.
+ */
+public final class Instruments implements Shelf {
+
+    /** What entries on an instrument may say. */
+    static final List<Aspect> ASPECTS =
+            List.of(Aspect.INSTRUMENT, Aspect.CALIBRATION, Aspect.ZERO_CHECK);
+
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private final Store store;
+    private final Clock clock;
+
+    Instruments(Store store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+    }
+
+    /** Returns today's date, as the workspace's clock has it. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** Returns all instruments, by name. */
+    public List<KeptInstrument> all() {
+        return described().map(this::kept).toList();
+    }
+
+    /** Each instrument's own entry, the corrected one where it was corrected. */
+    private Stream<Entry> described() {
+        List<Entry> entries = store.of(Aspect.INSTRUMENT.word());
+        List<UUID> superseded =
+                entries.stream().flatMap(it -> it.supersedes().stream()).toList();
+        return entries.stream()
+                .filter(it -> !superseded.contains(it.id()))
+                .sorted(Comparator.comparing(it -> sheet(it).name()));
+    }
+
+    @Override
+    public List<String> names() {
+        return described().map(it -> sheet(it).name()).toList();
+    }
+
+    @Override
+    public Optional<KeptInstrument> find(String name) {
+        return entry(name).map(this::kept);
+    }
+
+    private Optional<Entry> entry(String name) {
+        return described()
+                .filter(it -> sheet(it).name().equalsIgnoreCase(name.strip()))
+                .findFirst();
+    }
+
+    /** @throws InputException where no instrument has this name */
+    public KeptInstrument get(String name) {
+        return find(name).orElseThrow(() -> unknown(name, this, store.folder().toString()));
+    }
+
+    static InputException unknown(String name, Shelf shelf, String where) {
+        List<String> names = shelf.names();
+        return new InputException("there is no instrument '%s' in %s%s"
+                .formatted(
+                        name,
+                        where,
+                        names.isEmpty() ? "; add it first" : Spelling.hint(name, names)));
+    }
+
+    /** @throws InputException where no instrument has this identity */
+    public Optional<KeptInstrument> find(UUID id) {
+        return described()
+                .filter(it -> it.subject().equals(id.toString()))
+                .findFirst()
+                .map(this::kept);
+    }
+
+    /**
+     * Adds an instrument.
+     *
+     * @throws InputException where its name is taken, or the sheet can't be understood
+     */
+    public KeptInstrument add(Act act, InstrumentSheet sheet) {
+        UUID id = act.entry("instrument");
+        Optional<Entry> taken = entry(sheet.checked().name());
+        if (taken.filter(it -> !it.subject().equals(id.toString())).isPresent()) {
+            throw new InputException("there is an instrument '%s' in %s already"
+                    .formatted(sheet.name(), store.folder()));
+        }
+        if (taken.isEmpty()) {
+            write(act, id, Aspect.INSTRUMENT, sheet.json(), Optional.empty(), Optional.empty());
+        }
+        return get(sheet.name());
+    }
+
+    /**
+     * Describes an instrument anew; what it was called and could do before stays readable.
+     *
+     * @throws InputException where the sheet can't be understood, its name is another's, or it
+     *     measures something else
+     */
+    public KeptInstrument describe(Act act, UUID id, InstrumentSheet sheet, String why) {
+        Entry before = described()
+                .filter(it -> it.subject().equals(id.toString()))
+                .findFirst()
+                .orElseThrow(() -> new InputException("there is no such instrument"));
+        sheet.checked();
+        if (entry(sheet.name()).filter(it -> !it.subject().equals(id.toString())).isPresent()) {
+            throw new InputException("there is an instrument '%s' in %s already"
+                    .formatted(sheet.name(), store.folder()));
+        }
+        if (!sheet.inUnit().equals(sheet(before).inUnit())) {
+            throw new InputException("'%s' reads in %s; one that reads in %s is another instrument"
+                    .formatted(
+                            sheet(before).name(),
+                            sheet(before).inUnit().named(),
+                            sheet.inUnit().named()));
+        }
+        if (!act.wrote(before.id())) {
+            write(
+                    act,
+                    id,
+                    Aspect.INSTRUMENT,
+                    sheet.json(),
+                    Optional.of(why),
+                    Optional.of(before.id()));
+        }
+        return get(sheet.name());
+    }
+
+    /**
+     * Keeps a calibration.
+     *
+     * @param table with columns {@code reference} and {@code reading}
+     * @throws InputException where the table can't be read or makes no line
+     */
+    public KeptInstrument calibrate(
+            Act act, KeptInstrument instrument, CalibrationSheet sheet, Upload table) {
+        line(instrument.sheet(), sheet, table);
+        byte[] bytes = table.bytes();
+        KeptFile file = table.described();
+        store.files().keep(bytes);
+        ObjectNode value = sheet.json();
+        value.putObject("table")
+                .put("name", file.name())
+                .put("sha256", file.sha256())
+                .put("bytes", file.bytes());
+        write(
+                act,
+                instrument.id(),
+                Aspect.CALIBRATION,
+                value,
+                Optional.empty(),
+                Optional.empty());
+        return get(instrument.name());
+    }
+
+    /**
+     * Fits a table without keeping it.
+     *
+     * @throws InputException where the table can't be read or makes no line
+     */
+    public static Calibration line(InstrumentSheet instrument, CalibrationSheet sheet, Upload table) {
+        return CalibrationTable.of(TableFile.read(table))
+                .calibration(
+                        instrument.inUnit(),
+                        instrument.step(),
+                        sheet.reference(instrument.inUnit()));
+    }
+
+    /**
+     * Keeps what an instrument showed where it should show nothing.
+     *
+     * @param reading as it was typed; a bare number is in the instrument's unit
+     * @throws InputException where the reading is none
+     */
+    public KeptInstrument checkZero(
+            Act act, KeptInstrument instrument, LocalDate date, String reading) {
+        double value;
+        try {
+            value = Quantity.parse(reading, instrument.unit());
+        } catch (QuantityException e) {
+            throw new InputException(
+                    "zero of '%s': %s".formatted(instrument.name(), e.getMessage()));
+        }
+        write(
+                act,
+                instrument.id(),
+                Aspect.ZERO_CHECK,
+                object().put("date", date.toString()).put("reading", value),
+                Optional.empty(),
+                Optional.empty());
+        return get(instrument.name());
+    }
+
+    private void write(
+            Act act,
+            UUID subject,
+            Aspect aspect,
+            ObjectNode value,
+            Optional<String> why,
+            Optional<UUID> supersedes) {
+        try {
+            store.append(List.of(new Entry(
+                    act.entry(0),
+                    subject.toString(),
+                    aspect.word(),
+                    value.toString(),
+                    clock.instant(),
+                    clock.getZone(),
+                    act.who(),
+                    why,
+                    supersedes)));
+        } catch (StoreException e) {
+            throw new InputException(e.getMessage());
+        }
+    }
+
+    private KeptInstrument kept(Entry described) {
+        InstrumentSheet sheet = sheet(described);
+        List<KeptCalibration> calibrations = new ArrayList<>();
+        List<ZeroCheck> zeros = new ArrayList<>();
+        for (Entry entry : store.about(described.subject())) {
+            if (entry.aspect().equals(Aspect.CALIBRATION.word())) {
+                calibrations.add(calibration(sheet, entry));
+            } else if (entry.aspect().equals(Aspect.ZERO_CHECK.word())) {
+                JsonNode value = value(entry);
+                zeros.add(new ZeroCheck(
+                        entry.id(),
+                        LocalDate.parse(value.path("date").asText()),
+                        value.path("reading").asDouble(),
+                        entry.who()));
+            }
+        }
+        zeros.sort(Comparator.comparing(ZeroCheck::date));
+        return new KeptInstrument(
+                UUID.fromString(described.subject()),
+                sheet,
+                KeptCalibration.oldestFirst(calibrations),
+                zeros);
+    }
+
+    private KeptCalibration calibration(InstrumentSheet instrument, Entry entry) {
+        JsonNode value = value(entry);
+        CalibrationSheet sheet = CalibrationSheet.read(value);
+        JsonNode table = value.path("table");
+        KeptFile file = new KeptFile(
+                table.path("name").asText(),
+                table.path("sha256").asText(),
+                table.path("bytes").asLong());
+        byte[] bytes = store.files().read(new Digest(file.sha256()));
+        return new KeptCalibration(
+                entry.id(),
+                sheet,
+                file,
+                line(instrument, sheet, Upload.of(file.name(), bytes)),
+                entry.who());
+    }
+
+    private static InstrumentSheet sheet(Entry entry) {
+        return InstrumentSheet.read(value(entry));
+    }
+
+    private static JsonNode value(Entry entry) {
+        try {
+            return JSON.readTree(entry.value());
+        } catch (JsonProcessingException e) {
+            throw new StoreException("entry %s is damaged".formatted(entry.id()));
+        }
+    }
+
+    private static ObjectNode object() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+}
