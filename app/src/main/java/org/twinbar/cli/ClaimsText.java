@@ -1,6 +1,6 @@
 package org.twinbar.cli;
 
-import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Verdict;
 import org.twinbar.study.Answer;
 import org.twinbar.study.JudgedClaim;
 import org.twinbar.study.JudgedStudy;
@@ -23,30 +23,13 @@ final class ClaimsText {
                         .append("  ")
                         .append(answer.question())
                         .append('\n')
-                        .append(ComparisonsText.wrapped(sentence(answer), "    "));
+                        .append(ComparisonsText.wrapped(answer.sentence(), "    "));
             }
         }
         return rows + "\n" + sentences;
     }
 
     private static String verdict(Answer answer) {
-        if (answer instanceof Answer.Compared compared) {
-            return compared.comparison().verdict().word();
-        }
-        return answer instanceof Answer.OffBench
-                ? org.twinbar.decision.Verdict.NOT_FOR_THIS_BENCH.word()
-                : "not asked of readings yet";
-    }
-
-    private static String sentence(Answer answer) {
-        if (answer instanceof Answer.Compared compared) {
-            Comparison comparison = compared.comparison();
-            return comparison.headline()
-                    + comparison.material().map(it -> " " + it.words()).orElse("");
-        } else if (answer instanceof Answer.OffBench off) {
-            return "No test on this bench can settle it. Who decides: %s"
-                    .formatted(off.whoDecides());
-        }
-        return ((Answer.Unanswered) answer).reason();
+        return answer.verdict().map(Verdict::word).orElse("not asked of readings yet");
     }
 }

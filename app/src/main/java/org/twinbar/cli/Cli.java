@@ -21,6 +21,9 @@ public final class Cli {
     static final int OWN_FAILURE = 1;
     static final int WRONG_INPUT = 2;
 
+    /** A check was done, and what it found is not as it was said. */
+    static final int DIFFERS = 3;
+
     private final Terminal terminal;
     private final Supplier<Methods> methods;
     private final Clock clock;
@@ -38,7 +41,10 @@ public final class Cli {
         this.door = door;
     }
 
-    /** Runs one command and returns the exit status: 0 done, 2 wrong input, 1 own failure. */
+    /**
+     * Runs one command and returns the exit status: 0 done, 2 wrong input, 3 a check found
+     * something else than was said, 1 own failure.
+     */
     public int run(String... arguments) {
         Context context = new Context(terminal, methods, clock, door);
         CommandLine line = new CommandLine(new Root(), new Made(context));

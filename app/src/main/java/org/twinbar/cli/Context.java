@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Source;
+import org.twinbar.exchange.datapackage.OpenPackage;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Workspace;
 
@@ -45,6 +48,26 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
         return open(folder);
     }
 
+    /** Opens a package for as long as it is read; {@code -} is a zip from standard input. */
+    <T> T packageAt(String file, Function<OpenPackage, T> reader) {
+        if (!file.equals(STANDARD_INPUT)) {
+            try (OpenPackage open = OpenPackage.of(Path.of(file))) {
+                return reader.apply(open);
+            }
+        }
+        try {
+            Path kept = Files.createTempFile("twinbar", ".zip");
+            try {
+                Files.copy(terminal.in(), kept, StandardCopyOption.REPLACE_EXISTING);
+                return packageAt(kept.toString(), reader);
+            } finally {
+                Files.delete(kept);
+            }
+        } catch (IOException e) {
+            throw new InputException("standard input can't be read as a package");
+        }
+    }
+
     /** Takes {@code NAME=VALUE} options apart. */
     static Map<String, String> pairs(String option, List<String> texts) {
         Map<String, String> pairs = new LinkedHashMap<>();
@@ -74,7 +97,7 @@ record Context(Terminal terminal, Supplier<Methods> methods, Clock clock, Door d
             }
             Path part = file.resolveSibling(file.getFileName() + ".part");
             Files.write(part, bytes);
-            Files.move(part, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new InputException(
                     "%s can't be written: %s".formatted(file, e.getClass().getSimpleName()));

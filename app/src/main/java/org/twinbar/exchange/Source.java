@@ -67,7 +67,7 @@ public final class Source {
     }
 
     /** A stream that can be opened again and again. */
-    static Source of(String name, Opener opener) {
+    public static Source of(String name, Opener opener) {
         return new Source(name, opener, Optional.empty());
     }
 
@@ -141,7 +141,7 @@ public final class Source {
     }
 
     /** Opens the bytes from their beginning. */
-    interface Opener {
+    public interface Opener {
         InputStream open() throws IOException;
     }
 }

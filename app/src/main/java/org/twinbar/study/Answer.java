@@ -2,7 +2,9 @@ package org.twinbar.study;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Verdict;
 import org.twinbar.method.Property;
 
 /** What became of one question of a claim. */
@@ -10,6 +12,29 @@ public sealed interface Answer {
 
     /** Returns the question in a few words, such as {@code tensile strength, flat}. */
     String question();
+
+    /** Returns its verdict; none where nothing was asked of readings yet. */
+    default Optional<Verdict> verdict() {
+        if (this instanceof Compared compared) {
+            return Optional.of(compared.comparison().verdict());
+        }
+        return this instanceof OffBench
+                ? Optional.of(Verdict.NOT_FOR_THIS_BENCH)
+                : Optional.empty();
+    }
+
+    /** Returns what was found, how sure, on what; else why there is no verdict. */
+    default String sentence() {
+        if (this instanceof Compared compared) {
+            Comparison comparison = compared.comparison();
+            return comparison.headline()
+                    + comparison.material().map(it -> " " + it.words()).orElse("");
+        } else if (this instanceof OffBench off) {
+            return "No test on this bench can settle it. Who decides: %s"
+                    .formatted(off.whoDecides());
+        }
+        return ((Unanswered) this).reason();
+    }
 
     /**
      * A question that groups of specimens answered.

@@ -1,5 +1,7 @@
 package org.twinbar.study;
 
+import java.util.Arrays;
+
 /** What an entry of the store says of a study, or of an instrument. */
 enum Aspect {
     STUDY("study"),
@@ -31,5 +33,10 @@ enum Aspect {
 
     String word() {
         return word;
+    }
+
+    /** Whether some version of Twinbar that this one understands writes such entries. */
+    static boolean isKnown(String word) {
+        return Arrays.stream(values()).anyMatch(it -> it.word.equals(word));
     }
 }

@@ -27,6 +27,10 @@ public final class Upload {
         return new Upload(Source.of(name, file));
     }
 
+    static Upload of(Source source) {
+        return new Upload(source);
+    }
+
     public String name() {
         return source.name();
     }

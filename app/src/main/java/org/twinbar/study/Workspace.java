@@ -267,6 +267,16 @@ public final class Workspace implements AutoCloseable {
         return store.files().read(new Digest(file.sha256()));
     }
 
+    /** Returns what brings studies out of this workspace and into it as data packages. */
+    public Packages packages() {
+        return new Packages(store, methods, program);
+    }
+
+    /** Returns name and version of the program. */
+    public String program() {
+        return program;
+    }
+
     @Override
     public void close() {
         store.close();

@@ -234,7 +234,7 @@ class BadInputTest {
                 "compare @v.csv | --value",
                 "study show nosuch --workspace @nowhere | there is no workspace folder",
                 "report nosuch --workspace @nowhere --out @o | there is no workspace folder",
-                "study import --workspace @nowhere | needs a FILE, or --name",
+                "study import --workspace @nowhere | needs a FILE, a --package, or --name",
                 "bogus | bogus",
             })
     void commandThatMakesNoSense(String line, String says) {

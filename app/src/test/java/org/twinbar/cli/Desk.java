@@ -82,6 +82,12 @@ final class Desk {
         return this;
     }
 
+    /** Hands these bytes to standard input of the next commands. */
+    Desk pipe(byte[] bytes) {
+        piped = bytes;
+        return this;
+    }
+
     /** Returns the files that lie in the folder, by their names below it. */
     Set<String> files() {
         try (Stream<Path> all = Files.walk(folder)) {

@@ -258,6 +258,14 @@ class WorkspaceTest {
     }
 
     private StudyName importBars(Act act, String table) {
+        return importBars(workspace, act, table);
+    }
+
+    static StudyName importBars(Workspace workspace) {
+        return importBars(workspace, ACT, TABLE);
+    }
+
+    private static StudyName importBars(Workspace workspace, Act act, String table) {
         return workspace.importStudy(act, StudyFile.parse("s.toml", STUDY), handed(table));
     }
 
