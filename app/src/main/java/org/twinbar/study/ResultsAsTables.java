@@ -217,6 +217,10 @@ final class ResultsAsTables {
                         reading.column(),
                         Integer.toString(reading.line()),
                         reading.text(),
+                        reading.typed().map(Reading.Typed::who).orElse(""),
+                        reading.typed()
+                                .map(it -> it.when().toOffsetDateTime().toString())
+                                .orElse(""),
                         reading.corrected().map(Reading.Corrected::text).orElse(""),
                         reading.file().name(),
                         reading.file().sha256()));
@@ -232,7 +236,9 @@ final class ResultsAsTables {
                         Field.text("column", "Header that it stands under, with its unit.")
                                 .required(),
                         Field.of("line", INTEGER, "Line in the file, counted from 1.").required(),
-                        Field.text("text", "What stands there."),
+                        Field.text("text", "What stands there, or was typed there first."),
+                        Field.text("typed_by", "Who typed it, where the file had no value."),
+                        Field.of("typed_at", DATETIME, "When, with the zone."),
                         Field.text("corrected_to", "What counts in its place."),
                         Field.text("file", "Where it stands."),
                         Field.text("sha256", "Digest of that file.")),
