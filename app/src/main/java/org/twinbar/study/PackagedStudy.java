@@ -178,9 +178,9 @@ public final class PackagedStudy {
     }
 
     /** @throws InputException where the entries can't be understood */
-    State state() {
+    State state(Shelf shelf) {
         try {
-            return State.of(entries);
+            return State.of(entries, shelf);
         } catch (StoreException e) {
             throw new InputException("%s: %s".formatted(open.place(), e.getMessage()));
         }

@@ -41,11 +41,13 @@ import org.twinbar.store.StoreException;
 public final class Packages {
 
     private final Store store;
+    private final Shelf shelf;
     private final Methods methods;
     private final String program;
 
-    Packages(Store store, Methods methods, String program) {
+    Packages(Store store, Shelf shelf, Methods methods, String program) {
         this.store = store;
+        this.shelf = shelf;
         this.methods = methods;
         this.program = program;
     }
@@ -210,7 +212,7 @@ public final class Packages {
      */
     public JudgedStudy bring(PackagedStudy packaged) {
         Methods all = packaged.among(methods, methodFilesByName());
-        State state = packaged.state();
+        State state = packaged.state(shelf);
         List<Entry> brought = agreeing(packaged, state.head().name());
         JudgedStudy judged =
                 Judging.judge(state, all, packaged::bytes, program, Progress.SILENT);
@@ -229,8 +231,8 @@ public final class Packages {
         List<Entry> brought = packaged.entries();
         if (here.isEmpty()) {
             boolean taken = store.of(Aspect.STUDY.word()).stream()
-                    .map(entry -> State.of(store.about(entry.subject())).head().name())
-                    .anyMatch(name::equals);
+                    .map(entry -> State.of(store.about(entry.subject()), Shelf.EMPTY))
+                    .anyMatch(it -> it.head().name().equals(name));
             if (taken) {
                 throw new InputException("there is a study '%s' in %s already; bring this one into"
                                 .formatted(name, store.folder())

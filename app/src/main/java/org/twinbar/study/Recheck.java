@@ -95,7 +95,7 @@ public record Recheck(
         Run run = new Run(open);
         run.digests(packaged);
         JudgedStudy judged = Judging.judge(
-                packaged.state(),
+                packaged.state(Shelf.EMPTY),
                 packaged.among(methods, Map.of()),
                 packaged::bytes,
                 program,

@@ -269,7 +269,7 @@ public final class Workspace implements AutoCloseable {
 
     /** Returns what brings studies out of this workspace and into it as data packages. */
     public Packages packages() {
-        return new Packages(store, methods, program);
+        return new Packages(store, instruments(), methods, program);
     }
 
     /** Returns name and version of the program. */
