@@ -26,6 +26,7 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Methods;
+import org.twinbar.method.Mixed;
 import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
@@ -163,6 +164,11 @@ public final class Calculation {
         List<Instrument> instruments = instruments(read, bench);
         List<Finding> findings = new ArrayList<>(columns.findings());
         findings.addAll(named.findings(read));
+        findings.addAll(Mixed.among(
+                description,
+                rows.stream()
+                        .map(row -> new Mixed.Noted(row.group(), row.factors()))
+                        .toList()));
         instruments.stream()
                 .filter(it -> it.origin() == Instrument.Origin.ASSUMED)
                 .map(Calculation::assumed)

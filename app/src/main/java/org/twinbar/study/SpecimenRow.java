@@ -71,11 +71,17 @@ final class SpecimenRow {
         return place(columns.curve().orElseThrow());
     }
 
+    /** Returns what parts specimens: columns that are no readings, and words that do. */
     Map<String, String> factors() {
         Map<String, String> factors = new LinkedHashMap<>();
         for (Column column : columns.factors()) {
             factors.put(column.header(), text(column));
         }
+        columns.readings().forEach((named, read) -> {
+            if (named instanceof Words words && words.parts()) {
+                factors.put(words.name(), text(read.get(0)));
+            }
+        });
         return factors;
     }
 

@@ -55,6 +55,28 @@ class CalculationTest {
                 .containsExactly("width_mm", "thickness_mm", "peak_force_N");
     }
 
+    /** Oven loads are read by the method, and are blocks of the comparison too. */
+    @Test
+    void wordsThatPartSpecimensAreFactors() {
+        Calculated calculated = run(
+                TestSheet.of("oven"),
+                "specimen,group,oven_load,thermometer_in,held_until_C\n"
+                        + "A1,plain,1,bar,60\nA2,coated,2,bar,60\n",
+                Handed.nothing());
+        assertThat(calculated.specimens().get(1).factors())
+                .containsEntry("oven_load", "2")
+                .containsEntry("thermometer_in", "bar");
+        assertThat(codes(calculated.findings())).contains("group-is-block");
+        Calculated mixed = run(
+                TestSheet.of("oven"),
+                "specimen,group,oven_load,thermometer_in,held_until_C\n"
+                        + "A1,plain,1,bar,60\nA2,coated,1,air,60\n",
+                Handed.nothing());
+        assertThat(codes(mixed.findings()))
+                .contains("mixed-specimens")
+                .doesNotContain("group-is-block");
+    }
+
     @Test
     void convertsUnitsOfTheHeader() {
         assertThat(strength(run("specimen,width_cm,thickness (µm),peak_force [kN]\nA,1,4000,2\n")

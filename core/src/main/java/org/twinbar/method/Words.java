@@ -14,7 +14,9 @@ public record Words(String name, String label, List<String> allowed, Mean mean) 
     public enum Mean {
         SHARED,
         /** As types of break: a mean over them is of nothing. */
-        APART
+        APART,
+        /** As oven loads: what is alike in it was treated together, and may be a block. */
+        BLOCK
     }
 
     public Words {
@@ -29,5 +31,15 @@ public record Words(String name, String label, List<String> allowed, Mean mean) 
     /** Returns this word as one in which the specimens of one mean must be alike. */
     public Words apart() {
         return new Words(name, label, allowed, Mean.APART);
+    }
+
+    /** Returns this word as one that names what specimens were treated together in. */
+    public Words block() {
+        return new Words(name, label, allowed, Mean.BLOCK);
+    }
+
+    /** Returns whether it parts specimens, so that groups may be compared within or by it. */
+    public boolean parts() {
+        return mean != Mean.SHARED;
     }
 }

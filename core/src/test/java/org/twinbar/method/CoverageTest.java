@@ -60,17 +60,20 @@ class CoverageTest {
 
     @Test
     void statedUncertaintyCoversTheTruthAsOftenAsItSays() {
-        assertThat(all).isNotEmpty().allSatisfy(swept -> assertThat(swept.found().held())
-                .as(swept.row())
-                .isGreaterThanOrEqualTo(FEWEST_HELD));
+        assertThat(all)
+                .isNotEmpty()
+                .allSatisfy(swept -> assertThat(swept.found().held())
+                        .as(swept.row())
+                        .isGreaterThanOrEqualTo(FEWEST_HELD));
     }
 
     /** A value that lies aside by more than its uncertainty has an error that nobody states. */
     @Test
     void valuesAreNotBiased() {
-        assertThat(all).allSatisfy(swept -> assertThat(Math.abs(swept.found().bias()))
-                .as(swept.row())
-                .isLessThan(0.5 * swept.found().stated()));
+        assertThat(all)
+                .allSatisfy(swept -> assertThat(Math.abs(swept.found().bias()))
+                        .as(swept.row())
+                        .isLessThan(0.5 * swept.found().stated()));
     }
 
     @Test

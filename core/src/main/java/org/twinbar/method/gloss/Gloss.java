@@ -28,8 +28,7 @@ public final class Gloss implements TestMethod {
         return out.build();
     }
 
-    private static void mean(
-            Readings readings, Input read, Property yielded, Outcome.Builder out) {
+    private static void mean(Readings readings, Input read, Property yielded, Outcome.Builder out) {
         if (readings.has(read)) {
             out.value(yielded, readings.number(read));
         } else {

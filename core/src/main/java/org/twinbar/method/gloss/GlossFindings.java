@@ -123,8 +123,8 @@ final class GlossFindings {
         double across = readings.number(geometry.across());
         double apart = Math.abs(along - across);
         if (apart > DIRECTED_UNITS && apart > DIRECTED_SHARE * (along + across) / 2) {
-            out.found(DIRECTED.with(
-                    geometry.degrees(), Figures.three(along), Figures.three(across)));
+            out.found(
+                    DIRECTED.with(geometry.degrees(), Figures.three(along), Figures.three(across)));
         }
     }
 

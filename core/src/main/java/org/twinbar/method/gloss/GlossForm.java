@@ -30,10 +30,7 @@ final class GlossForm {
             "In the manner of ISO 2813 and ASTM D523, which hold for flat coats that are not"
                     + " metallic; on ridges compare only what was read in one direction.",
             List.of(
-                    new Ask(
-                            "How glossy is it at 60°?",
-                            Ask.Need.REQUIRED,
-                            Geometry.AT_60.ways()),
+                    new Ask("How glossy is it at 60°?", Ask.Need.REQUIRED, Geometry.AT_60.ways()),
                     new Ask(
                             "How glossy is it at 20°, where it reads above 70 at 60°?",
                             Ask.Need.OPTIONAL,

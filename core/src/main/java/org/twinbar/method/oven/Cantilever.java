@@ -12,6 +12,11 @@ record Cantilever(double armMm, double widthMm, double thicknessMm) {
     /** Conventional acceleration of free fall, in N/g: 9.80665 m/s² (CGPM 1901). */
     static final double NEWTON_PER_GRAM = 9.80665e-3;
 
+    /** Returns whether there is a section left once ridges were taken off its sides. */
+    boolean isThere() {
+        return widthMm > 0 && thicknessMm > 0;
+    }
+
     private double sectionModulus() {
         return widthMm * thicknessMm * thicknessMm / 6;
     }

@@ -48,9 +48,10 @@ public final class Oven implements TestMethod {
                         && readings.has(OvenForm.WIDTH)
                         && readings.has(OvenForm.THICKNESS)
                 ? Optional.of(new Cantilever(
-                        readings.number(OvenForm.ARM),
-                        Side.of(readings, OvenForm.WIDTH, Side.RIDGES),
-                        Side.of(readings, OvenForm.THICKNESS, Side.RIDGES)))
+                                readings.number(OvenForm.ARM),
+                                Side.of(readings, OvenForm.WIDTH, Side.RIDGES),
+                                Side.of(readings, OvenForm.THICKNESS, Side.RIDGES)))
+                        .filter(Cantilever::isThere)
                 : Optional.empty();
     }
 
@@ -95,7 +96,7 @@ public final class Oven implements TestMethod {
     /** Gives what two readings of a thermometer, or one, say of a bar that somebody looked at. */
     private static void byEye(Readings readings, Outcome.Builder out, Optional<Cantilever> bar) {
         out.missing(OvenForm.AT_DEFLECTION, "no deflection was recorded");
-        Lag lag = Lag.of(readings, OptionalDouble.empty());
+        Lag lag = Lag.of(readings, bar, OptionalDouble.empty());
         if (readings.has(OvenForm.ONSET_FROM) && readings.has(OvenForm.ONSET_TO)) {
             out.put(OvenForm.ONSET, between(readings, lag));
         } else if (readings.has(OvenForm.ONSET_FROM)) {
@@ -107,7 +108,7 @@ public final class Oven implements TestMethod {
             return;
         }
         if (readings.atRest()) {
-            OvenFindings.ofLag(readings, bar, OptionalDouble.empty(), lag.settled(), out);
+            OvenFindings.ofLag(readings, lag, lag.settled(), out);
         }
     }
 
@@ -119,15 +120,15 @@ public final class Oven implements TestMethod {
             return new Yield.Missing("it sagged at a lower temperature than it was last straight"
                     + " at: the two readings are swapped");
         }
-        double low = Math.min(from, to) - lag.settled() - lag.widening();
-        double high = Math.max(from, to) - lag.settled() + lag.widening();
+        double low = lag.lowest(Math.min(from, to));
+        double high = lag.highest(Math.max(from, to));
         return Double.isFinite(low) && Double.isFinite(high)
                 ? new Yield.Between(low, high, "it was straight at one look and sagged at the next")
                 : Yield.of(Double.NaN);
     }
 
     private static void atLeast(double heldC, Lag lag, Outcome.Builder out) {
-        double bound = heldC - lag.settled() - lag.widening();
+        double bound = lag.lowest(heldC);
         out.put(
                 OvenForm.ONSET,
                 Double.isFinite(bound)

@@ -1,7 +1,6 @@
 package org.twinbar.method.oven;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Outcome;
@@ -16,12 +15,18 @@ final class OvenFindings {
     static final Finding.Kind UNCORRECTED = Finding.Kind.warning(
             "air-temperature-uncorrected",
             "The thermometer read the air, and nothing was taken off for the bar that trails it,"
-                    + " by %s; a coated bar trails by more. Measure each group's time constant by a"
-                    + " step, or read in a dummy bar.");
+                    + " by %s; that widens every interval, between groups too, since a coated bar"
+                    + " trails by more. Measure each group's time constant by a step, or read in a"
+                    + " dummy bar.");
     static final Finding.Kind LAG = Finding.Kind.note(
             "thermal-lag",
             "The bar trailed the air by %s °C, ramp times time constant, which was taken off;"
                     + " %s %% of it is an error that the whole group %s has.");
+    static final Finding.Kind RECKONED = Finding.Kind.warning(
+            "thermal-lag-reckoned",
+            "The bar trailed the air by %s °C as reckoned from its size, which was taken off and is"
+                    + " known to %s %%; part of that the whole group %s has alone. A step test of a"
+                    + " dummy of each group would tell.");
     static final Finding.Kind LARGE_LAG = Finding.Kind.warning(
             "thermal-lag-large",
             "The bar trailed the air by %s °C; heat more slowly, at 0.2 to 0.5 °C per minute, and"
@@ -66,46 +71,34 @@ final class OvenFindings {
         }
     }
 
-    static void ofLag(
-            Readings readings,
-            Optional<Cantilever> bar,
-            OptionalDouble recordedRamp,
-            double lagKelvin,
-            Outcome.Builder out) {
+    static void ofLag(Readings readings, Lag lag, double lagKelvin, Outcome.Builder out) {
         if (!readings.has(OvenForm.OVEN_LOAD)) {
             out.found(LOAD_UNKNOWN.with());
         }
-        if (Lag.isUncorrected(readings, recordedRamp)) {
-            out.found(UNCORRECTED.with(reckoned(readings, bar, recordedRamp)));
-        } else if (lagKelvin > LARGE) {
-            out.found(LARGE_LAG.with(Figures.two(lagKelvin)));
-        }
-        if (lagKelvin > 0) {
-            out.found(LAG.with(
-                    Figures.two(lagKelvin),
-                    Figures.two(readings.setting(OvenForm.LAG_UNCERTAINTY)),
-                    readings.group()));
+        switch (lag.origin()) {
+            case READ_IN_BAR -> {}
+            case UNKNOWN -> out.found(UNCORRECTED.with(likely(lag.reckoned())));
+            case MEASURED -> takenOff(readings, lag, lagKelvin, LAG, out);
+            case RECKONED -> takenOff(readings, lag, lagKelvin, RECKONED, out);
         }
     }
 
-    /** Returns by how much a bar of this size trails, from a fan to still air, in words. */
-    private static String reckoned(
-            Readings readings, Optional<Cantilever> bar, OptionalDouble recordedRamp) {
-        double ramp = readings.has(OvenForm.RAMP)
-                ? readings.number(OvenForm.RAMP)
-                : recordedRamp.orElse(0);
-        if (bar.isEmpty() || !(ramp > 0)) {
-            return "4 to 15 °C at 2 °C per minute for 4 mm";
+    private static void takenOff(
+            Readings readings, Lag lag, double lagKelvin, Finding.Kind kind, Outcome.Builder out) {
+        if (lagKelvin > LARGE) {
+            out.found(LARGE_LAG.with(Figures.two(lagKelvin)));
         }
-        double width = bar.get().widthMm();
-        double thickness = bar.get().thicknessMm();
-        double perSecond = ramp / 60;
-        return "about %s to %s °C as reckoned from its size, from a fan to still air"
-                .formatted(
-                        Figures.two(
-                                perSecond * Warming.timeConstant(width, thickness, Warming.FAN)),
-                        Figures.two(perSecond
-                                * Warming.timeConstant(width, thickness, Warming.STILL_AIR)));
+        if (lagKelvin > 0) {
+            out.found(kind.with(
+                    Figures.two(lagKelvin), Figures.two(100 * lag.share()), readings.group()));
+        }
+    }
+
+    private static String likely(double reckoned) {
+        return reckoned > 0
+                ? "up to %s °C as reckoned from its size in still air"
+                        .formatted(Figures.two(reckoned))
+                : "4 to 15 °C at 2 °C per minute for 4 mm";
     }
 
     /** Says that the upper branch is curved, where that is more than the gauge's step. */

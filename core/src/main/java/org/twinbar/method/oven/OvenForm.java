@@ -57,8 +57,13 @@ final class OvenForm {
                     "Whether the thermometer was in the air or in a dummy bar",
                     List.of("air", IN_BAR))
             .apart();
+    static final String STILL = "still";
+    static final Words AIR = new Words(
+            "air",
+            "How the air in the oven moves, where no time constant was measured",
+            List.of(STILL, "fan"));
     static final Words OVEN_LOAD =
-            new Words("oven_load", "Which bars were in the oven together", List.of());
+            new Words("oven_load", "Which bars were in the oven together", List.of()).block();
 
     static final Setting LAG_UNCERTAINTY = new Setting(
             "lag_uncertainty",
@@ -86,7 +91,7 @@ final class OvenForm {
 
     static final Description DESCRIPTION = new Description(
             "oven",
-            1,
+            2,
             "Oven test of a cantilever",
             "No standard: a maker's test that compares bars of one oven; the strain of 0.2 % is"
                     + " ISO 75's, whose numbers it must not be mixed with.",
@@ -121,7 +126,10 @@ final class OvenForm {
                         List.of(DENSITY)),
                 Ask.optional("Where was the thermometer?", List.of(THERMOMETER_IN))
                         .once(),
-                Ask.optional("How far does the bar trail the air?", List.of(TIME_CONSTANT, RAMP))
+                Ask.optional(
+                                "How far does the bar trail the air?",
+                                List.of(TIME_CONSTANT, RAMP),
+                                List.of(AIR, RAMP))
                         .once(),
                 Ask.optional("Which oven load was it in?", List.of(OVEN_LOAD)),
                 Ask.optional("How high are the ridges under the caliper?", List.of(Side.RIDGES)));

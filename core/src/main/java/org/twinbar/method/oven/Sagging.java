@@ -42,14 +42,14 @@ final class Sagging {
                 "ramp", Double.class, () -> heated.rate(heated.end()).orElse(Double.NaN));
         OptionalDouble recorded =
                 Double.isNaN(ramp) ? OptionalDouble.empty() : OptionalDouble.of(ramp);
-        Lag lag = Lag.of(readings, recorded);
+        Lag lag = Lag.of(readings, bar, recorded);
         int to = readings.mark(OvenForm.FIT_TO, () -> OptionalInt.of(lastShort()))
                 .getAsInt();
         onset(lag, to);
         atDeflection(lag);
         if (readings.atRest()) {
             heated.findings(out, heated.end());
-            OvenFindings.ofLag(readings, bar, recorded, lagAt(lag, heated.temperature(to)), out);
+            OvenFindings.ofLag(readings, lag, lagAt(lag, heated.temperature(to)), out);
             if (to < heated.end()) {
                 OvenFindings.stopsShort(heated.temperature(to), out);
             }

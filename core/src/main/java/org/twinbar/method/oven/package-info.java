@@ -7,8 +7,10 @@
  * The onset is where two straight lines of deflection against temperature meet, with the limits of
  * its profile; or lies between two readings of a thermometer, the last at which the bar was
  * straight and the first at which it sagged. In a ramp r a bar trails the air by r·τ(1 − exp(−t/τ))
- * with its time constant τ; that is taken off, and what is wrong with τ is an error that a whole
- * group has, since a coated bar has another mass and another skin.
+ * with its time constant τ, measured by a step or reckoned from its size; that is taken off, and
+ * what is wrong with τ is an error that a whole group has, since a coated bar has another mass and
+ * another skin. Where nothing is known to take off, that error is as large as the lag that is
+ * likely.
  *
  * <p>There is no standard for this test: it is a maker's, and compares bars of one oven. The strain
  * of 0.2 % is ISO 75's, whose numbers it must not be mixed with.

@@ -10,8 +10,7 @@ import org.twinbar.method.Yield;
  * @param sections how many sampling lengths it was taken from; 0 where it could not be
  * @param missing why not, empty where it could
  */
-record Parameters(
-        int sections, Height ra, Height rq, Height rz, Height rt, String missing) {
+record Parameters(int sections, Height ra, Height rq, Height rz, Height rt, String missing) {
 
     /** A height and its standard uncertainty from the scatter between sampling lengths (µm). */
     record Height(double value, double u) {

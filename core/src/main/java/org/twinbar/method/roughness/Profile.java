@@ -40,8 +40,7 @@ record Profile(double start, double step, double[] heights) {
                 before++;
             }
             double part = (place - places[before]) / (places[before + 1] - places[before]);
-            even[i] = heights[before]
-                    + Math.min(1, part) * (heights[before + 1] - heights[before]);
+            even[i] = heights[before] + Math.min(1, part) * (heights[before + 1] - heights[before]);
         }
         int together = Math.max(1, (int) Math.floor(cutoff / PLACES_PER_CUTOFF / step));
         return new Profile(places[0], step, even).thinned(together);
@@ -82,7 +81,9 @@ record Profile(double start, double step, double[] heights) {
         return new Profile(start, step, left);
     }
 
-    /** Returns what is longer than a cut-off; all of it where the cut-off is no more than a step. */
+    /**
+     * Returns what is longer than a cut-off; all of it where the cut-off is no more than a step.
+     */
     Profile longerThan(double cutoff) {
         return cutoff > step
                 ? new Profile(start, step, new GaussianFilter(step, cutoff).meanLine(heights))

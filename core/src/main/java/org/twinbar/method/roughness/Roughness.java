@@ -23,8 +23,8 @@ public final class Roughness implements TestMethod {
         // the profile again.
         double gain = readings.trace(RoughnessForm.HEIGHT).scale();
         Traced traced = readings.once("traced", Traced.class, () -> Traced.of(readings));
-        Parameters found = readings.once(
-                "parameters", Parameters.class, () -> traced.parameters(readings));
+        Parameters found =
+                readings.once("parameters", Parameters.class, () -> traced.parameters(readings));
         if (readings.atRest()) {
             RoughnessFindings.of(readings, traced, found, out);
         }

@@ -47,8 +47,8 @@ final class RoughnessForm {
             Limits.between(0, 80));
     static final Setting SECTIONS = new Setting(
             "sections", "Most sampling lengths to use", Unit.of(""), 5, Limits.between(1, 50));
-    static final Choice FORM = new Choice(
-            "form", "What is taken off as form", formNames(), FormRemoval.LINE.word());
+    static final Choice FORM =
+            new Choice("form", "What is taken off as form", formNames(), FormRemoval.LINE.word());
     static final String LEFT_OUT = "left_out";
     static final String KEPT = "kept";
     static final Choice ENDS = new Choice(

@@ -39,9 +39,7 @@ record Traced(double[] places, double[] heights, int lost) {
             }
         }
         return new Traced(
-                Arrays.copyOf(places, kept),
-                Arrays.copyOf(heights, kept),
-                position.size() - kept);
+                Arrays.copyOf(places, kept), Arrays.copyOf(heights, kept), position.size() - kept);
     }
 
     int rows() {
@@ -64,8 +62,7 @@ record Traced(double[] places, double[] heights, int lost) {
     /** Returns Ra, Rq, Rz and Rt by the settings, or why there are none. */
     Parameters parameters(Readings readings) {
         double cutoff = readings.setting(RoughnessForm.CUTOFF);
-        boolean leftOut =
-                readings.choice(RoughnessForm.ENDS).equals(RoughnessForm.LEFT_OUT);
+        boolean leftOut = readings.choice(RoughnessForm.ENDS).equals(RoughnessForm.LEFT_OUT);
         double margin = leftOut ? HALF * cutoff : 0;
         String unusable = unusable(cutoff, margin);
         if (!unusable.isEmpty()) {
@@ -97,10 +94,7 @@ record Traced(double[] places, double[] heights, int lost) {
         double needed = cutoff + 2 * margin;
         if (length() < needed * (1 - ROUNDING)) {
             return "the profile is %s mm long; one sampling length of %s mm needs %s mm"
-                    .formatted(
-                            Figures.three(length()),
-                            Figures.two(cutoff),
-                            Figures.three(needed));
+                    .formatted(Figures.three(length()), Figures.two(cutoff), Figures.three(needed));
         }
         return largestStep() > cutoff / FEWEST_IN_CUTOFF
                 ? "rows lie up to %s mm apart, too far for a cut-off of %s mm"

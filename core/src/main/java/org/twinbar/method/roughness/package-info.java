@@ -3,8 +3,9 @@
  *
  * <p>Physics: a profile is form, waviness and roughness, told apart by wavelength alone. A straight
  * line or a parabola takes the form off; a Gaussian low-pass of cut-off λs takes noise and the
- * stylus's own shape off; a Gaussian mean line of cut-off λc, which lets half of a wave of length λc
- * through, takes the waviness off. What is left is averaged over sampling lengths of one λc each.
+ * stylus's own shape off; a Gaussian mean line of cut-off λc, which lets half of a wave of length
+ * λc through, takes the waviness off. What is left is averaged over sampling lengths of one λc
+ * each.
  *
  * <p>In the manner of ISO 21920-2 and -3 with the filter of ISO 16610-21. Departures: the mean line
  * near the ends is made of what weights lie on the profile; Rz is the mean over sampling lengths of

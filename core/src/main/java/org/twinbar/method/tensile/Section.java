@@ -14,8 +14,8 @@ import org.twinbar.method.section.Side;
 record Section(
         Input width, Input thickness, Input diameter, Input area, Input ridges, String missing) {
 
-    static final Section PULLED = of(
-            PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA, Side.RIDGES);
+    static final Section PULLED =
+            of(PullForm.WIDTH, PullForm.THICKNESS, PullForm.DIAMETER, PullForm.AREA, Side.RIDGES);
     static final Section BEFORE = of(
             PullForm.WIDTH_BEFORE,
             PullForm.THICKNESS_BEFORE,

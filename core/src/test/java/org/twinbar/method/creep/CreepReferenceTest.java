@@ -2,6 +2,7 @@ package org.twinbar.method.creep;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Result;
 import org.twinbar.statistics.CurveFit;
 
@@ -43,16 +44,16 @@ class CreepReferenceTest {
                         new double[] {1, 3, 10, 30, 100, 300, 1000},
                         new double[] {1.3500, 1.3974, 1.4667, 1.5511, 1.6743, 1.8243, 2.0435})
                 .setting(CreepForm.FORECAST, 10_000));
-        CHECKS.row("start").expects(Crept.value(result, CreepForm.START));
-        CHECKS.row("growth").expects(Crept.value(result, CreepForm.GROWTH));
-        CHECKS.row("exponent").expects(Crept.value(result, CreepForm.EXPONENT));
-        CHECKS.row("forecast").expects(Crept.value(result, CreepForm.FORECAST_STRAIN));
+        CHECKS.row("start").expects(Exactly.value(result, CreepForm.START));
+        CHECKS.row("growth").expects(Exactly.value(result, CreepForm.GROWTH));
+        CHECKS.row("exponent").expects(Exactly.value(result, CreepForm.EXPONENT));
+        CHECKS.row("forecast").expects(Exactly.value(result, CreepForm.FORECAST_STRAIN));
     }
 
     @Test
     void creepModulus() {
         Result result = Crept.result(Crept.bar(new double[] {1, 2}, new double[] {0.45, 0.5}));
-        CHECKS.row("modulus").expects(Crept.value(result, CreepForm.MODULUS_EARLY));
+        CHECKS.row("modulus").expects(Exactly.value(result, CreepForm.MODULUS_EARLY));
     }
 
     @Test

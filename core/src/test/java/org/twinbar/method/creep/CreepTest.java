@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
@@ -47,14 +48,15 @@ class CreepTest {
     @Test
     void findsTheLawThatTheReadingsWereMadeWith() {
         Result result = Crept.result(crept());
-        assertThat(Crept.value(result, CreepForm.EXPONENT)).isCloseTo(0.3, within(1e-6));
-        assertThat(Crept.value(result, CreepForm.FORECAST_STRAIN)).isCloseTo(AT_100, within(1e-6));
-        assertThat(Crept.value(result, CreepForm.MODULUS_EARLY))
+        assertThat(Exactly.value(result, CreepForm.EXPONENT)).isCloseTo(0.3, within(1e-6));
+        assertThat(Exactly.value(result, CreepForm.FORECAST_STRAIN))
+                .isCloseTo(AT_100, within(1e-6));
+        assertThat(Exactly.value(result, CreepForm.MODULUS_EARLY))
                 .isCloseTo(100 * 5 / 0.7, within(1e-9));
         double before = StrictMath.log(24 / 20.0) / StrictMath.log(1.5);
         double at20 = 0.6 + 0.1 * StrictMath.pow(20, 0.3);
         double at30 = 0.6 + 0.1 * StrictMath.pow(30, 0.3);
-        assertThat(Crept.value(result, CreepForm.MODULUS_LATE))
+        assertThat(Exactly.value(result, CreepForm.MODULUS_LATE))
                 .isCloseTo(500 / (at20 + before * (at30 - at20)), within(1e-9));
     }
 
@@ -62,22 +64,22 @@ class CreepTest {
     void aStretchOverALengthIsAStrain() {
         double[] mm =
                 Arrays.stream(law(0, new Random(0))).map(s -> s / 100 * 50).toArray();
-        Readings.Builder byLength = Readings.of("K1", "plain", Crept.exactBench())
+        Readings.Builder byLength = Readings.of("K1", "plain", Exactly.bench())
                 .number(CreepForm.FORCE, 200)
                 .number(CreepForm.WIDTH, 10)
                 .number(CreepForm.THICKNESS, 4)
                 .number(CreepForm.GAUGE_LENGTH, 50)
                 .channel(CreepForm.TIME, HOURS)
                 .channel(CreepForm.EXTENSION, mm);
-        assertThat(Crept.value(Crept.result(byLength), CreepForm.FORECAST_STRAIN))
+        assertThat(Exactly.value(Crept.result(byLength), CreepForm.FORECAST_STRAIN))
                 .isCloseTo(AT_100, within(1e-6));
-        assertThat(Crept.value(Crept.result(byLength), CreepForm.MODULUS_EARLY))
+        assertThat(Exactly.value(Crept.result(byLength), CreepForm.MODULUS_EARLY))
                 .isCloseTo(100 * 5 / 0.7, within(1e-9));
     }
 
     @Test
     void aGaugesGainMovesStrainsAndNotTheExponent() {
-        Bench bench = Crept.exactBench().withGain("strain extensometer", 0.02);
+        Bench bench = Exactly.bench().withGain("strain extensometer", 0.02);
         Result result = Crept.result(Crept.bar(bench, HOURS, law(1e-9, new Random(2))));
         assertThat(result.budgets().get(CreepForm.FORECAST_STRAIN).u())
                 .isCloseTo(0.02 * AT_100, within(1e-6));
@@ -86,7 +88,7 @@ class CreepTest {
 
     @Test
     void aGaugesZeroMovesTheStartAlone() {
-        Bench bench = Crept.exactBench().withZero("strain extensometer", Quantity.parse("0.01 %"));
+        Bench bench = Exactly.bench().withZero("strain extensometer", Quantity.parse("0.01 %"));
         Result result = Crept.result(Crept.bar(bench, HOURS, law(1e-9, new Random(2))));
         assertThat(result.budgets().get(CreepForm.START).u()).isCloseTo(0.01, within(1e-6));
         assertThat(result.budgets().get(CreepForm.GROWTH).u()).isLessThan(1e-6);
@@ -101,7 +103,7 @@ class CreepTest {
             Result result = Crept.result(Crept.bar(HOURS, law(0.003, random)));
             if (result.budgets().containsKey(CreepForm.FORECAST_STRAIN)) {
                 given++;
-                double off = Crept.value(result, CreepForm.FORECAST_STRAIN) - AT_100;
+                double off = Exactly.value(result, CreepForm.FORECAST_STRAIN) - AT_100;
                 double u = result.budgets().get(CreepForm.FORECAST_STRAIN).u();
                 covered += Math.abs(off) <= 2.262 * u ? 1 : 0;
             }
@@ -113,7 +115,7 @@ class CreepTest {
 
     @Test
     void nothingIsForecastBeyondADecade() {
-        assertThat(Crept.reason(
+        assertThat(Exactly.reason(
                         Crept.result(crept().setting(CreepForm.FORECAST, 501)),
                         CreepForm.FORECAST_STRAIN))
                 .isEqualTo("that time is more than ten times the last reading's, too far to"
@@ -123,22 +125,22 @@ class CreepTest {
     @Test
     void saysWhyThereIsNoValue() {
         Result shortRun = Crept.result(Crept.bar(new double[] {2, 5}, new double[] {0.5, 0.6}));
-        assertThat(Crept.reason(shortRun, CreepForm.MODULUS_EARLY))
+        assertThat(Exactly.reason(shortRun, CreepForm.MODULUS_EARLY))
                 .isEqualTo("the readings begin after that time");
-        assertThat(Crept.reason(shortRun, CreepForm.MODULUS_LATE))
+        assertThat(Exactly.reason(shortRun, CreepForm.MODULUS_LATE))
                 .isEqualTo("the readings end before that time");
-        assertThat(Crept.reason(shortRun, CreepForm.EXPONENT))
+        assertThat(Exactly.reason(shortRun, CreepForm.EXPONENT))
                 .isEqualTo("Findley's law needs 6 readings or more");
         double[] shrinks = Arrays.stream(law(0, new Random(0))).map(s -> -s).toArray();
         Result turned = Crept.result(Crept.bar(HOURS, shrinks));
-        assertThat(Crept.reason(turned, CreepForm.MODULUS_EARLY))
+        assertThat(Exactly.reason(turned, CreepForm.MODULUS_EARLY))
                 .startsWith("it was not stretched at that time: the sign of the gauge");
-        assertThat(Crept.reason(turned, CreepForm.EXPONENT))
+        assertThat(Exactly.reason(turned, CreepForm.EXPONENT))
                 .isEqualTo("the strain does not grow as Findley's law has it");
-        Readings.Builder noStress = Readings.of("K1", "plain", Crept.exactBench())
+        Readings.Builder noStress = Readings.of("K1", "plain", Exactly.bench())
                 .channel(CreepForm.TIME, HOURS)
                 .channel(CreepForm.STRAIN, law(0, new Random(0)));
-        assertThat(Crept.reason(Crept.result(noStress), CreepForm.MODULUS_EARLY))
+        assertThat(Exactly.reason(Crept.result(noStress), CreepForm.MODULUS_EARLY))
                 .isEqualTo("the stress is not known");
     }
 
@@ -149,7 +151,7 @@ class CreepTest {
                         CreepForm.TEMPERATURE,
                         new double[] {20, 21, 22, 23, 24, 25, 26, 25, 24, 23, 22, 21});
         assertThat(text(warm, "temperature-moved")).contains("ranged over 6.0 °C");
-        Readings.Builder odd = Readings.of("K1", "plain", Crept.exactBench())
+        Readings.Builder odd = Readings.of("K1", "plain", Exactly.bench())
                 .channel(CreepForm.TIME, new double[] {0, 1, 3, 2, 4})
                 .channel(CreepForm.STRAIN, new double[] {0.1, 0.2, 0.3, 0.4, Double.NaN});
         assertThat(text(odd, "rows-passed-over")).startsWith("3 rows were passed over");

@@ -3,6 +3,7 @@ package org.twinbar.method.flexure;
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
 
@@ -14,7 +15,7 @@ class FlexureReferenceTest {
     @Test
     void stressFromLargestForce() {
         Result result = Bent.bend(Bent.bar().number(BendForm.PEAK_FORCE, 80));
-        CHECKS.row("stress").expects(Bent.value(result, BendForm.STRENGTH));
+        CHECKS.row("stress").expects(Exactly.value(result, BendForm.STRENGTH));
     }
 
     @Test
@@ -31,18 +32,18 @@ class FlexureReferenceTest {
     void longDeflections() {
         CHECKS.row("long-factor").expects(BAR.longDeflectionFactor(8));
         Result result = Bent.bend(Bent.straight(Bent.bar(), 10, 8));
-        CHECKS.row("long-stress").expects(Bent.value(result, BendForm.STRENGTH));
+        CHECKS.row("long-stress").expects(Exactly.value(result, BendForm.STRENGTH));
     }
 
     @Test
     void modulusFromASlope() {
         Result result = Bent.bend(Bent.straight(Bent.bar(), 40, 4));
-        CHECKS.row("modulus").expects(Bent.value(result, BendForm.MODULUS));
+        CHECKS.row("modulus").expects(Exactly.value(result, BendForm.MODULUS));
     }
 
     @Test
     void budgets() {
-        Bench bench = Bent.exactBench().withGain("load cell", 0.0025);
+        Bench bench = Exactly.bench().withGain("load cell", 0.0025);
         Result result = Bent.bend(Bent.straight(
                 Bent.bar(bench)
                         .numberWithUncertainty(BendForm.SPAN, 64, 0.1)
@@ -55,6 +56,6 @@ class FlexureReferenceTest {
     }
 
     private static double relative(Result result, Property property) {
-        return 100 * result.budgets().get(property).u() / Bent.value(result, property);
+        return 100 * result.budgets().get(property).u() / Exactly.value(result, property);
     }
 }

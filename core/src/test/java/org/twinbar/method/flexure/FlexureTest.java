@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
@@ -60,15 +61,15 @@ class FlexureTest {
         Result result =
                 Bent.bend(Bent.straight(Bent.bar(), 40, 4).channel(BendForm.TIME, times(150)));
         assertThat(result.findings()).isEmpty();
-        assertThat(Bent.value(result, BendForm.STIFFNESS)).isCloseTo(40, within(1e-9));
+        assertThat(Exactly.value(result, BendForm.STIFFNESS)).isCloseTo(40, within(1e-9));
     }
 
     @Test
     void theConventionalStressIsReadAtOneAndAHalfThicknesses() {
         Result result = Bent.bend(Bent.straight(Bent.bar(), 20, 6.2));
-        assertThat(Bent.value(result, BendForm.CONVENTIONAL_STRESS))
+        assertThat(Exactly.value(result, BendForm.CONVENTIONAL_STRESS))
                 .isCloseTo(new Bending(64, 10, 4).stress(120), within(1e-9));
-        assertThat(Bent.reason(
+        assertThat(Exactly.reason(
                         Bent.bend(Bent.straight(Bent.bar(), 40, 4)), BendForm.CONVENTIONAL_STRESS))
                 .isEqualTo("it broke, or the record ends, before a deflection of 1.5 thicknesses");
     }
@@ -86,19 +87,20 @@ class FlexureTest {
                 .number(BendForm.COMPLIANCE, 0.01)
                 .channel(BendForm.FORCE, force)
                 .channel(BendForm.DEFLECTION, deflection);
-        assertThat(Bent.value(Bent.bend(readings), BendForm.MODULUS)).isCloseTo(4096, within(1e-6));
+        assertThat(Exactly.value(Bent.bend(readings), BendForm.MODULUS))
+                .isCloseTo(4096, within(1e-6));
     }
 
     @Test
     void thicknessEntersSquaredAndCubed() {
         Result one = Bent.bend(Bent.straight(Bent.bar(), 40, 3));
         Result thicker = Bent.bend(Bent.straight(Bent.bar().number(BendForm.THICKNESS, 8), 40, 3));
-        assertThat(Bent.value(thicker, BendForm.STRENGTH))
-                .isCloseTo(Bent.value(one, BendForm.STRENGTH) / 4, within(1e-9));
-        assertThat(Bent.value(thicker, BendForm.MODULUS))
-                .isCloseTo(Bent.value(one, BendForm.MODULUS) / 8, within(1e-6));
-        assertThat(Bent.value(thicker, BendForm.STRAIN))
-                .isCloseTo(2 * Bent.value(one, BendForm.STRAIN), within(1e-9));
+        assertThat(Exactly.value(thicker, BendForm.STRENGTH))
+                .isCloseTo(Exactly.value(one, BendForm.STRENGTH) / 4, within(1e-9));
+        assertThat(Exactly.value(thicker, BendForm.MODULUS))
+                .isCloseTo(Exactly.value(one, BendForm.MODULUS) / 8, within(1e-6));
+        assertThat(Exactly.value(thicker, BendForm.STRAIN))
+                .isCloseTo(2 * Exactly.value(one, BendForm.STRAIN), within(1e-9));
     }
 
     /**
@@ -116,23 +118,23 @@ class FlexureTest {
                         .number(BendForm.MASS, 4),
                 3338.7 * 4 * 10 * 64 / (64.0 * 64 * 64),
                 3));
-        assertThat(Bent.value(result, BendForm.MODULUS_BEFORE)).isCloseTo(3338.7, within(0.05));
-        assertThat(Bent.value(result, BendForm.MODULUS)).isCloseTo(2609.2, within(0.05));
-        assertThat(Bent.value(result, BendForm.FORCE_PER_MASS))
-                .isEqualTo(Bent.value(result, BendForm.PEAK_FORCE_OUT) / 4);
+        assertThat(Exactly.value(result, BendForm.MODULUS_BEFORE)).isCloseTo(3338.7, within(0.05));
+        assertThat(Exactly.value(result, BendForm.MODULUS)).isCloseTo(2609.2, within(0.05));
+        assertThat(Exactly.value(result, BendForm.FORCE_PER_MASS))
+                .isEqualTo(Exactly.value(result, BendForm.PEAK_FORCE_OUT) / 4);
     }
 
     @Test
     void ridgesUnderTheCaliperEnterSquared() {
         Result result =
                 Bent.bend(Bent.bar().number(Side.RIDGES, 0.1).number(BendForm.PEAK_FORCE, 80));
-        assertThat(Bent.value(result, BendForm.STRENGTH))
+        assertThat(Exactly.value(result, BendForm.STRENGTH))
                 .isCloseTo(new Bending(64, 9.95, 3.95).stress(80), within(1e-9));
         double off = 0.1 / Math.sqrt(12);
         assertThat(result.budgets().get(BendForm.STRENGTH).u()
-                        / Bent.value(result, BendForm.STRENGTH))
+                        / Exactly.value(result, BendForm.STRENGTH))
                 .isCloseTo(off / 9.95 + 2 * off / 3.95, within(1e-4));
-        assertThat(Bent.found(result, "caliper-on-ridges")).isTrue();
+        assertThat(Exactly.found(result, "caliper-on-ridges")).isTrue();
     }
 
     @Test
@@ -152,7 +154,7 @@ class FlexureTest {
                         Bent.straight(Bent.bar().number(BendForm.SPAN, 40), 40, 2),
                         "span-outside-standard"))
                 .startsWith("The span is 10.0 thicknesses; ISO 178 wants 15 to 17");
-        Readings.Builder noFace = Readings.of("A1", "plain", Bent.exactBench())
+        Readings.Builder noFace = Readings.of("A1", "plain", Exactly.bench())
                 .number(BendForm.SPAN, 64)
                 .number(BendForm.WIDTH, 10)
                 .number(BendForm.THICKNESS, 4)
@@ -176,7 +178,7 @@ class FlexureTest {
                         Bent.straight(Bent.bar(), 40, 4).channel(BendForm.TIME, times(3)),
                         "rate-outside-standard"))
                 .startsWith("The outer fibre was strained at 47");
-        var coarse = Bent.exactBench()
+        var coarse = Exactly.bench()
                 .withResolution("deflection", org.twinbar.quantity.Quantity.parse("0.02 mm"));
         assertThat(text(Bent.straight(Bent.bar(coarse), 40, 4), "modulus-steps-coarse"))
                 .startsWith("The stretch is read in steps of 0.020 mm, and 0.34 mm make");
@@ -193,7 +195,7 @@ class FlexureTest {
         Readings.Builder readings =
                 Bent.bar().channel(BendForm.FORCE, force).channel(BendForm.DEFLECTION, deflection);
         Result result = Bent.bend(readings);
-        assertThat(Bent.value(result, BendForm.STRAIN))
+        assertThat(Exactly.value(result, BendForm.STRAIN))
                 .isCloseTo(100 * new Bending(64, 10, 4).strain(4), within(1e-9));
         assertThat(text(readings, "toe-corrected")).contains("a toe of 0.40 mm");
     }
@@ -201,19 +203,19 @@ class FlexureTest {
     @Test
     void saysWhyThereIsNoValue() {
         Result peakOnly = Bent.bend(Bent.bar().number(BendForm.PEAK_FORCE, 80));
-        assertThat(Bent.reason(peakOnly, BendForm.MODULUS))
+        assertThat(Exactly.reason(peakOnly, BendForm.MODULUS))
                 .isEqualTo("only the largest force was read, no curve");
         Result noDeflection =
                 Bent.bend(Bent.bar().channel(BendForm.FORCE, new double[] {0, 40, 80, 2}));
-        assertThat(Bent.reason(noDeflection, BendForm.STRAIN))
+        assertThat(Exactly.reason(noDeflection, BendForm.STRAIN))
                 .isEqualTo("no deflection was recorded");
-        assertThat(Bent.value(noDeflection, BendForm.STRENGTH)).isCloseTo(48, within(1e-9));
+        assertThat(Exactly.value(noDeflection, BendForm.STRENGTH)).isCloseTo(48, within(1e-9));
         Result noSpan = Bent.bend(Bent.straight(
-                Readings.of("A1", "plain", Bent.exactBench()).number(BendForm.WIDTH, 10), 40, 4));
-        assertThat(Bent.reason(noSpan, BendForm.STRENGTH))
+                Readings.of("A1", "plain", Exactly.bench()).number(BendForm.WIDTH, 10), 40, 4));
+        assertThat(Exactly.reason(noSpan, BendForm.STRENGTH))
                 .isEqualTo("span, width and thickness are not all known");
-        assertThat(Bent.value(noSpan, BendForm.PEAK_FORCE_OUT)).isCloseTo(160, within(1e-9));
-        assertThat(Bent.reason(Bent.bend(Bent.bar()), BendForm.STRENGTH))
+        assertThat(Exactly.value(noSpan, BendForm.PEAK_FORCE_OUT)).isCloseTo(160, within(1e-9));
+        assertThat(Exactly.reason(Bent.bend(Bent.bar()), BendForm.STRENGTH))
                 .isEqualTo("no force was read");
     }
 }

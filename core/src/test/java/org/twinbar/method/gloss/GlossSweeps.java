@@ -34,8 +34,6 @@ public final class GlossSweeps implements Sweeps {
             places[i] = Sweep.shown((here - zero) / gain, 0.1);
         }
         return Sweep.Drawn.of(
-                new Gloss(),
-                GlossTest.plate(BENCH).number(Geometry.AT_60.along(), places),
-                truth);
+                new Gloss(), GlossTest.plate(BENCH).number(Geometry.AT_60.along(), places), truth);
     }
 }

@@ -33,8 +33,7 @@ class GlossTest {
     }
 
     /** Six readings that are all alike. */
-    private static Readings.Builder alike(
-            Readings.Builder plate, Input input, double gloss) {
+    private static Readings.Builder alike(Readings.Builder plate, Input input, double gloss) {
         return plate.number(input, gloss, gloss, gloss, gloss, gloss, gloss);
     }
 
@@ -45,15 +44,14 @@ class GlossTest {
 
     @Test
     void givesEachAngleAndDirectionByItself() {
-        Result result = of(plate()
-                .number(Geometry.AT_60.along(), 40, 42, 41, 40, 42, 41)
+        Result result = of(plate().number(Geometry.AT_60.along(), 40, 42, 41, 40, 42, 41)
                 .number(Geometry.AT_60.across(), 38, 40, 39, 38, 40, 39));
         assertThat(Exactly.value(result, AT_60)).isCloseTo(41, within(1e-12));
         assertThat(Exactly.value(result, Geometry.AT_60.acrossYielded()))
                 .isCloseTo(39, within(1e-12));
         assertThat(result.yields().get(Geometry.AT_20.alongYielded()))
-                .isEqualTo(new Yield.Missing(
-                        "it was not read at this angle and in this direction"));
+                .isEqualTo(
+                        new Yield.Missing("it was not read at this angle and in this direction"));
         assertThat(result.findings()).isEmpty();
     }
 
@@ -64,8 +62,7 @@ class GlossTest {
         assertThat(Exactly.text(of(alike(plate(), Geometry.AT_60.along(), 4)), "angle-too-steep"))
                 .startsWith("At 60° it reads 4.00 GU; below 10 GU, ISO 2813 takes 85°");
         Readings.Builder both = alike(plate(), Geometry.AT_60.along(), 84);
-        assertThat(Exactly.text(
-                        of(alike(both, Geometry.AT_20.along(), 70)), "angle-to-compare-at"))
+        assertThat(Exactly.text(of(alike(both, Geometry.AT_20.along(), 70)), "angle-to-compare-at"))
                 .contains("so ISO 2813 judges it at 20°");
         assertThat(of(alike(plate(), Geometry.AT_60.along(), 70)).findings()).isEmpty();
         assertThat(of(alike(plate(), Geometry.AT_60.along(), 10)).findings()).isEmpty();
@@ -76,27 +73,25 @@ class GlossTest {
 
     @Test
     void saysWhenReadingsAreFew() {
-        assertThat(Exactly.text(
-                        of(plate().number(Geometry.AT_60.along(), 50)), "few-readings"))
+        assertThat(Exactly.text(of(plate().number(Geometry.AT_60.along(), 50)), "few-readings"))
                 .startsWith("It was read once at 60°");
-        assertThat(Exactly.text(
-                        of(plate().number(Geometry.AT_60.along(), 50, 51)), "few-readings"))
+        assertThat(Exactly.text(of(plate().number(Geometry.AT_60.along(), 50, 51)), "few-readings"))
                 .startsWith("It was read 2 times at 60°");
     }
 
     @Test
     void surfacesThatTheStandardLeavesOutAreSerious() {
         for (String surface : new String[] {GlossForm.CURVED, GlossForm.METALLIC}) {
-            Result result = of(alike(plate(), Geometry.AT_60.along(), 50)
-                    .word(GlossForm.SURFACE, surface));
+            Result result =
+                    of(alike(plate(), Geometry.AT_60.along(), 50).word(GlossForm.SURFACE, surface));
             assertThat(Exactly.text(result, "surface-" + surface))
                     .startsWith("The surface is " + surface);
         }
-        Result open = of(alike(plate(), Geometry.AT_60.along(), 50)
-                .word(GlossForm.COVERED, GlossForm.OPEN));
+        Result open = of(
+                alike(plate(), Geometry.AT_60.along(), 50).word(GlossForm.COVERED, GlossForm.OPEN));
         assertThat(Exactly.text(open, "window-not-covered")).contains("light from the room");
-        Result unknown = of(alike(
-                Readings.of("G1", "plain", Exactly.bench()), Geometry.AT_60.along(), 50));
+        Result unknown =
+                of(alike(Readings.of("G1", "plain", Exactly.bench()), Geometry.AT_60.along(), 50));
         assertThat(Exactly.found(unknown, "surface-not-stated")).isTrue();
     }
 

@@ -2,36 +2,15 @@ package org.twinbar.method.oven;
 
 import java.util.Random;
 import org.twinbar.instrument.Bench;
-import org.twinbar.method.Property;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
-import org.twinbar.method.Yield;
 import org.twinbar.method.heating.Heated;
-import org.twinbar.quantity.Quantity;
 
 /** Records of cantilevers for tests, and short ways to what came out. */
 final class Ovens {
 
     private Ovens() {}
-
-    /** A bench whose instruments are without error, so that a test adds only what it is about. */
-    static Bench exactBench() {
-        Bench bench = Bench.usual();
-        String[][] kinds = {
-            {"caliper", "mm"},
-            {"ruler", "mm"},
-            {"scale", "g"},
-            {"timer", "s"},
-            {"deflection gauge", "mm"},
-            {"thermometer", "K"}
-        };
-        for (String[] kind : kinds) {
-            bench = bench.withResolution(kind[0], Quantity.parse("0 " + kind[1]))
-                    .withZero(kind[0], Quantity.parse("0 " + kind[1]))
-                    .withGain(kind[0], 0);
-        }
-        return bench;
-    }
 
     /** A bar of 10 by 4 mm on an arm of 60 mm, with a dummy's thermometer. */
     static Readings.Builder bar(Bench bench, String group) {
@@ -45,7 +24,7 @@ final class Ovens {
     }
 
     static Readings.Builder bar() {
-        return bar(exactBench(), "plain");
+        return bar(Exactly.bench(), "plain");
     }
 
     /**
@@ -72,23 +51,5 @@ final class Ovens {
 
     static Result result(Readings.Builder readings) {
         return Result.of(new Oven(), readings.build());
-    }
-
-    static double value(Result result, Property property) {
-        Yield yield = result.yields().get(property);
-        if (yield instanceof Yield.Value value) {
-            return value.value();
-        }
-        if (yield instanceof Yield.Fitted fitted) {
-            return fitted.value();
-        }
-        throw new AssertionError(property.name() + " is " + yield);
-    }
-
-    static String reason(Result result, Property property) {
-        Yield yield = result.yields().get(property);
-        return yield instanceof Yield.Missing missing
-                ? missing.reason()
-                : yield instanceof Yield.AtLeast bound ? bound.reason() : "a value: " + yield;
     }
 }

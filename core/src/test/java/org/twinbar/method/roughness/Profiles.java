@@ -15,8 +15,7 @@ final class Profiles {
     private Profiles() {}
 
     static Readings.Builder part(Bench bench) {
-        return Readings.of("R1", "plain", bench)
-                .word(RoughnessForm.TRACED, RoughnessForm.ACROSS);
+        return Readings.of("R1", "plain", bench).word(RoughnessForm.TRACED, RoughnessForm.ACROSS);
     }
 
     /** A profile of 15 mm in rows of 2.5 µm: five sampling lengths of 2.5 mm and the ends. */

@@ -179,14 +179,12 @@ class RoughnessTest {
                 .isTrue();
         Readings.Builder unsaid = Readings.of("R1", "plain", Exactly.bench());
         assertThat(Exactly.found(
-                        Profiles.trace(Profiles.of(
-                                unsaid, Profiles.STEP, Profiles.LENGTH, RIDGES)),
+                        Profiles.trace(Profiles.of(unsaid, Profiles.STEP, Profiles.LENGTH, RIDGES)),
                         "trace-direction-not-stated"))
                 .isTrue();
         assertThat(Exactly.text(
-                        Profiles.trace(Profiles.of(x -> Math.abs(x - 7) < 0.001
-                                ? Double.NaN
-                                : RIDGES.applyAsDouble(x))),
+                        Profiles.trace(Profiles.of(x ->
+                                Math.abs(x - 7) < 0.001 ? Double.NaN : RIDGES.applyAsDouble(x))),
                         "rows-without-number"))
                 .startsWith("1 row of the profile without a number was passed over");
     }

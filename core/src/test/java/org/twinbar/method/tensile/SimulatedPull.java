@@ -2,6 +2,7 @@ package org.twinbar.method.tensile;
 
 import java.util.Random;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 
 /**
@@ -127,7 +128,7 @@ record SimulatedPull(
     }
 
     Readings.Builder readings() {
-        return readings(Pulled.exactBench());
+        return readings(Exactly.bench());
     }
 
     Readings.Builder readings(Bench bench) {
@@ -135,7 +136,7 @@ record SimulatedPull(
     }
 
     Readings.Builder withoutGrips() {
-        return withoutGrips(Pulled.exactBench());
+        return withoutGrips(Exactly.bench());
     }
 
     private Readings.Builder withoutGrips(Bench bench) {

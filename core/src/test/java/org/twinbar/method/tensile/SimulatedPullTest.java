@@ -7,6 +7,7 @@ import java.util.Random;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
@@ -27,18 +28,18 @@ class SimulatedPullTest {
     void findsTheTruthOfACleanCurve() {
         SimulatedPull pull = SimulatedPull.brittle().withRows(4000).withCompliance(2e-4);
         Result result = Pulled.pull(pull.readings().number(PullForm.COMPLIANCE, 2e-4));
-        assertThat(Pulled.value(result, PullForm.STRENGTH))
+        assertThat(Exactly.value(result, PullForm.STRENGTH))
                 .isCloseTo(pull.trueForceAtBreak() / SimulatedPull.AREA, within(1e-9));
         // The law bends from the start: its mean slope between 0.05 and 0.25 % is 93.9 % of E.
         double middle = 60
                 / 0.002
                 * (StrictMath.exp(-2500 * 0.0005 / 60) - StrictMath.exp(-2500 * 0.0025 / 60));
-        assertThat(Pulled.value(result, PullForm.MODULUS))
+        assertThat(Exactly.value(result, PullForm.MODULUS))
                 .isCloseTo(middle, Percentage.withPercentage(1.5));
-        assertThat(Pulled.value(result, PullForm.STRAIN_AT_BREAK)).isCloseTo(2, within(0.03));
+        assertThat(Exactly.value(result, PullForm.STRAIN_AT_BREAK)).isCloseTo(2, within(0.03));
         double perVolume = 60 * (0.02 - 60 / 2500.0 * (1 - StrictMath.exp(-2500 * 0.02 / 60)));
         double joules = perVolume * SimulatedPull.AREA * SimulatedPull.LENGTH / 1000;
-        assertThat(Pulled.value(result, PullForm.ENERGY))
+        assertThat(Exactly.value(result, PullForm.ENERGY))
                 .isCloseTo(joules, Percentage.withPercentage(0.5));
     }
 
@@ -48,7 +49,7 @@ class SimulatedPullTest {
         Result result = Pulled.pull(pull.readings()
                 .word(PullForm.YIELD_BY, PullForm.BY_OFFSET)
                 .word(Toe.CHOICE, Toe.AS_RECORDED));
-        double slope = Pulled.value(result, PullForm.MODULUS);
+        double slope = Exactly.value(result, PullForm.MODULUS);
         double low = 0.002;
         double high = 0.02;
         for (int i = 0; i < 60; i++) {
@@ -59,7 +60,8 @@ class SimulatedPullTest {
             high = above > 0 ? high : strain;
         }
         double expected = 60 * (1 - StrictMath.exp(-2500 * low / 60));
-        assertThat(Pulled.value(result, PullForm.YIELD_STRENGTH)).isCloseTo(expected, within(1e-4));
+        assertThat(Exactly.value(result, PullForm.YIELD_STRENGTH))
+                .isCloseTo(expected, within(1e-4));
     }
 
     @Test
@@ -69,7 +71,7 @@ class SimulatedPullTest {
         double truth = 30;
         Random random = new Random(1000);
         for (int run = 0; run < RUNS; run++) {
-            Bench bench = Pulled.exactBench()
+            Bench bench = Exactly.bench()
                     .withGain("load cell", 0.005)
                     .withZero("load cell", Quantity.parse("2 N"))
                     .withResolution("load cell", Quantity.parse("5 N"))
@@ -85,9 +87,9 @@ class SimulatedPullTest {
                             rounded(thickness + caliper, 0.05),
                             bench)
                     .number(PullForm.PEAK_FORCE, rounded(force, 5)));
-            double off = Pulled.value(result, PullForm.STRENGTH) - truth;
+            double off = Exactly.value(result, PullForm.STRENGTH) - truth;
             bias += off / RUNS;
-            covered += Math.abs(off) <= 1.96 * Pulled.u(result, PullForm.STRENGTH) ? 1 : 0;
+            covered += Math.abs(off) <= 1.96 * Exactly.u(result, PullForm.STRENGTH) ? 1 : 0;
         }
         assertThat(covered).as("of %s, seed 1000", RUNS).isBetween(FEWEST_COVERED, MOST_COVERED);
         assertThat(bias / truth).isCloseTo(0, within(0.002));
@@ -105,9 +107,9 @@ class SimulatedPullTest {
                     .withNoise(2, 5000 + run)
                     .readings();
             Result result = Pulled.pull(noisy.word(Toe.CHOICE, Toe.AS_RECORDED));
-            double off = Pulled.value(result, PullForm.MODULUS) - truth;
+            double off = Exactly.value(result, PullForm.MODULUS) - truth;
             bias += off / RUNS;
-            covered += Math.abs(off) <= 1.97 * Pulled.u(result, PullForm.MODULUS) ? 1 : 0;
+            covered += Math.abs(off) <= 1.97 * Exactly.u(result, PullForm.MODULUS) ? 1 : 0;
         }
         assertThat(covered)
                 .as("of %s, seeds 5000 on", RUNS)
@@ -117,7 +119,7 @@ class SimulatedPullTest {
 
     private static double modulus(Readings.Builder readings) {
         Result result = Pulled.pull(readings.word(Toe.CHOICE, Toe.AS_RECORDED));
-        return Pulled.value(result, PullForm.MODULUS);
+        return Exactly.value(result, PullForm.MODULUS);
     }
 
     @Test
@@ -126,7 +128,7 @@ class SimulatedPullTest {
         double lifted = 0;
         for (int run = 0; run < 100; run++) {
             Result result = Pulled.pull(pull.withNoise(1, 9000 + run).readings());
-            lifted += Pulled.value(result, PullForm.PEAK_FORCE_OUT) - pull.trueForceAtBreak();
+            lifted += Exactly.value(result, PullForm.PEAK_FORCE_OUT) - pull.trueForceAtBreak();
         }
         assertThat(lifted / 100).isBetween(0.0, 2.0);
     }
@@ -136,7 +138,7 @@ class SimulatedPullTest {
         for (double toe : new double[] {0, 0.1, 0.3, 0.5}) {
             Result result = Pulled.pull(
                     SimulatedPull.brittle().withToe(toe).withRows(3000).readings());
-            assertThat(Pulled.value(result, PullForm.STRAIN_AT_BREAK))
+            assertThat(Exactly.value(result, PullForm.STRAIN_AT_BREAK))
                     .as("toe of %s mm", toe)
                     .isCloseTo(2.0, within(0.04));
         }
@@ -145,8 +147,8 @@ class SimulatedPullTest {
     @Test
     void aPropertyIsTheSameForTwiceTheRows() {
         for (Property property : PullForm.DESCRIPTION.properties().subList(0, 1)) {
-            double few = Pulled.value(Pulled.pull(SimulatedPull.brittle().readings()), property);
-            double many = Pulled.value(
+            double few = Exactly.value(Pulled.pull(SimulatedPull.brittle().readings()), property);
+            double many = Exactly.value(
                     Pulled.pull(SimulatedPull.brittle().withRows(4000).readings()), property);
             assertThat(many).isCloseTo(few, Percentage.withPercentage(0.1));
         }

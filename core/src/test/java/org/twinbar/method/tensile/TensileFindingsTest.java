@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
@@ -47,7 +48,7 @@ class TensileFindingsTest {
         Result result = Pulled.pull(force(0, 100, 200, 300, 400));
         assertThat(text(result, "peak-at-last-point"))
                 .startsWith("The largest force, 400 N, is the last");
-        assertThat(Pulled.value(result, PullForm.STRENGTH)).isEqualTo(10);
+        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(10);
     }
 
     @Test
@@ -55,16 +56,16 @@ class TensileFindingsTest {
         Result result = Pulled.pull(CLEAN.withSlip().readings());
         assertThat(text(result, "grip-slip"))
                 .startsWith("Before the peak the force dropped and came back once");
-        assertThat(Pulled.found(Pulled.pull(CLEAN.withNoise(2, 3).readings()), "grip-slip"))
+        assertThat(Exactly.found(Pulled.pull(CLEAN.withNoise(2, 3).readings()), "grip-slip"))
                 .isFalse();
     }
 
     @Test
     void aLargeToe() {
         Result result = Pulled.pull(SimulatedPull.brittle().withToe(0.6).readings());
-        assertThat(Pulled.found(result, "toe-large")).isTrue();
+        assertThat(Exactly.found(result, "toe-large")).isTrue();
         assertThat(text(result, "toe-corrected")).contains("a toe of 0.5");
-        assertThat(Pulled.found(Pulled.pull(CLEAN.readings()), "toe-large")).isFalse();
+        assertThat(Exactly.found(Pulled.pull(CLEAN.readings()), "toe-large")).isFalse();
     }
 
     @Test
@@ -86,7 +87,7 @@ class TensileFindingsTest {
             double off = (row - 200) / 200.0;
             rows[row] = 5 * Math.rint(1000 * (1 - off * off) / 5);
         }
-        assertThat(Pulled.found(Pulled.pull(force(rows)), "saturated")).isFalse();
+        assertThat(Exactly.found(Pulled.pull(force(rows)), "saturated")).isFalse();
     }
 
     @Test
@@ -94,7 +95,7 @@ class TensileFindingsTest {
         Result result = Pulled.pull(force(0, 200, 400, 600, 800, 790, 20));
         assertThat(text(result, "coarse-at-peak"))
                 .contains("changes by 200 N from one row to the next");
-        assertThat(Pulled.found(Pulled.pull(CLEAN.readings()), "coarse-at-peak"))
+        assertThat(Exactly.found(Pulled.pull(CLEAN.readings()), "coarse-at-peak"))
                 .isFalse();
     }
 
@@ -102,7 +103,7 @@ class TensileFindingsTest {
     void noise() {
         Result result = Pulled.pull(CLEAN.withNoise(40, 5).readings());
         assertThat(text(result, "noisy-force")).contains("standard deviation");
-        assertThat(Pulled.found(Pulled.pull(CLEAN.withNoise(2, 5).readings()), "noisy-force"))
+        assertThat(Exactly.found(Pulled.pull(CLEAN.withNoise(2, 5).readings()), "noisy-force"))
                 .isFalse();
     }
 
@@ -135,9 +136,9 @@ class TensileFindingsTest {
                 .channel(PullForm.DISPLACEMENT, CLEAN.travel()));
         assertThat(text(result, "rows-without-number"))
                 .startsWith("2 rows of the record without a number were passed over");
-        assertThat(Pulled.value(result, PullForm.STRENGTH))
+        assertThat(Exactly.value(result, PullForm.STRENGTH))
                 .isEqualTo(CLEAN.trueForceAtBreak() / SimulatedPull.AREA);
-        assertThat(Pulled.value(result, PullForm.MODULUS)).isGreaterThan(2000);
+        assertThat(Exactly.value(result, PullForm.MODULUS)).isGreaterThan(2000);
     }
 
     @Test
@@ -145,7 +146,7 @@ class TensileFindingsTest {
         double[] rows = Arrays.stream(CLEAN.force()).map(value -> -value).toArray();
         Result result = Pulled.pull(force(rows));
         assertThat(text(result, "force-negative")).startsWith("The force runs to -1");
-        assertThat(Pulled.reason(result, PullForm.STRENGTH))
+        assertThat(Exactly.reason(result, PullForm.STRENGTH))
                 .isEqualTo("the force is negative throughout: its sign is turned round");
     }
 
@@ -173,7 +174,7 @@ class TensileFindingsTest {
         Result quick = Pulled.pull(CLEAN.readings().channel(PullForm.TIME, times(600, 0.01)));
         assertThat(text(quick, "rate-outside-standard")).contains("ASTM D638", "30 to 300 s");
         Result slow = Pulled.pull(CLEAN.readings().channel(PullForm.TIME, times(600, 1)));
-        assertThat(Pulled.found(slow, "rate-outside-standard")).isTrue();
+        assertThat(Exactly.found(slow, "rate-outside-standard")).isTrue();
     }
 
     @Test
@@ -184,7 +185,7 @@ class TensileFindingsTest {
         assertThat(text(result, "apparent-modulus")).contains("less the machine's compliance");
         Result stiff = Pulled.pull(
                 CLEAN.withCompliance(1e-5).readings().number(PullForm.COMPLIANCE, 1e-5));
-        assertThat(Pulled.found(stiff, "compliance-large")).isFalse();
+        assertThat(Exactly.found(stiff, "compliance-large")).isFalse();
     }
 
     @Test
@@ -195,7 +196,7 @@ class TensileFindingsTest {
                 .channel(PullForm.DISPLACEMENT, new double[] {0, 0.1, 0.2, 0.3, 0.4, 0.5});
         Result result = Pulled.pull(readings);
         assertThat(result.yields().get(PullForm.STRAIN_AT_BREAK)).isInstanceOf(Yield.AtLeast.class);
-        assertThat(Pulled.reason(result, PullForm.ENERGY))
+        assertThat(Exactly.reason(result, PullForm.ENERGY))
                 .isEqualTo("the record ends before the load collapses");
     }
 }

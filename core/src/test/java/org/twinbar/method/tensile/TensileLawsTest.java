@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
@@ -37,9 +38,9 @@ class TensileLawsTest {
     }
 
     private static void scales(Result from, Result to, Property property, double factor) {
-        assertThat(Pulled.value(to, property))
+        assertThat(Exactly.value(to, property))
                 .as(property.name())
-                .isCloseTo(factor * Pulled.value(from, property), Percentage.withPercentage(1e-7));
+                .isCloseTo(factor * Exactly.value(from, property), Percentage.withPercentage(1e-7));
     }
 
     @ParameterizedTest
@@ -115,11 +116,11 @@ class TensileLawsTest {
     void givingTheComplianceTakesTheMachineOut() {
         SimulatedPull exact = SimulatedPull.brittle().withToe(0);
         SimulatedPull soft = exact.withCompliance(3e-4);
-        double stiffModulus = Pulled.value(Pulled.pull(exact.readings()), PullForm.MODULUS);
+        double stiffModulus = Exactly.value(Pulled.pull(exact.readings()), PullForm.MODULUS);
         Result corrected = Pulled.pull(soft.readings().number(PullForm.COMPLIANCE, 3e-4));
-        assertThat(Pulled.value(corrected, PullForm.MODULUS))
+        assertThat(Exactly.value(corrected, PullForm.MODULUS))
                 .isCloseTo(stiffModulus, Percentage.withPercentage(1e-6));
-        assertThat(Pulled.value(Pulled.pull(soft.readings()), PullForm.MODULUS))
+        assertThat(Exactly.value(Pulled.pull(soft.readings()), PullForm.MODULUS))
                 .isLessThan(0.85 * stiffModulus);
     }
 
@@ -128,7 +129,7 @@ class TensileLawsTest {
      */
     @Test
     void worldsFromSumsAreWorldsFromRows() {
-        Bench bench = Pulled.exactBench()
+        Bench bench = Exactly.bench()
                 .withGain("load cell", 0.02)
                 .withZero("load cell", Quantity.parse("3 N"))
                 .withGain("crosshead", 0.03);
@@ -162,7 +163,7 @@ class TensileLawsTest {
                                 .toArray())
                 .channel(PullForm.DISPLACEMENT, times(PULL.travel(), travelGain));
         atRest.marks().forEach((mark, row) -> row.ifPresent(r -> moved.mark(mark, r)));
-        return Pulled.value(Pulled.pull(moved), property) / 2;
+        return Exactly.value(Pulled.pull(moved), property) / 2;
     }
 
     private static double shift(Result result, Property property, String identity) {
@@ -176,7 +177,7 @@ class TensileLawsTest {
     /** The rule of rule 4: alike in two bars, a gain cancels in their ratio and a zero does not. */
     @Test
     void aZeroOfTheLoadCellDoesNotCancelBetweenBarsThatBreakDifferently() {
-        Bench bench = Pulled.exactBench()
+        Bench bench = Exactly.bench()
                 .withGain("load cell", 0.01)
                 .withZero("load cell", Quantity.parse("5 N"));
         Result strong = Pulled.pull(Pulled.bar(10, 4, bench).number(PullForm.PEAK_FORCE, 1600));
@@ -188,7 +189,8 @@ class TensileLawsTest {
     }
 
     private static double relative(Result result, String identity) {
-        return shift(result, PullForm.STRENGTH, identity) / Pulled.value(result, PullForm.STRENGTH);
+        return shift(result, PullForm.STRENGTH, identity)
+                / Exactly.value(result, PullForm.STRENGTH);
     }
 
     /** Rule 4's other half: what one group has alone neither cancels nor averages out. */
@@ -198,13 +200,13 @@ class TensileLawsTest {
                 Pulled.bar(10, 4).number(Side.RIDGES, 0.1).number(PullForm.PEAK_FORCE, 1200));
         Result smooth = Pulled.pull(
                 Pulled.bar(10, 4).number(Side.RIDGES, 0).number(PullForm.PEAK_FORCE, 1200));
-        assertThat(Pulled.value(ridged, PullForm.STRENGTH))
+        assertThat(Exactly.value(ridged, PullForm.STRENGTH))
                 .isCloseTo(1200 / (9.95 * 3.95), within(1e-9));
         assertThat(shift(smooth, PullForm.STRENGTH, "caliper on ridges")).isZero();
         double off = 0.1 / Math.sqrt(12);
         assertThat(relative(ridged, "caliper on ridges"))
                 .isCloseTo(off / 9.95 + off / 3.95, within(1e-5));
-        assertThat(Pulled.found(ridged, "caliper-on-ridges")).isTrue();
-        assertThat(Pulled.found(smooth, "caliper-on-ridges")).isFalse();
+        assertThat(Exactly.found(ridged, "caliper-on-ridges")).isTrue();
+        assertThat(Exactly.found(smooth, "caliper-on-ridges")).isFalse();
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Result;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
@@ -21,7 +22,7 @@ class TensileReferenceTest {
     @Test
     void stressFromLargestForce() {
         Result result = Pulled.pull(Pulled.bar(10.02, 4.05).number(PullForm.PEAK_FORCE, 1250));
-        CHECKS.row("stress").expects(Pulled.value(result, PullForm.STRENGTH));
+        CHECKS.row("stress").expects(Exactly.value(result, PullForm.STRENGTH));
     }
 
     @Test
@@ -37,7 +38,7 @@ class TensileReferenceTest {
                 .word(Toe.CHOICE, Toe.AS_RECORDED)
                 .channel(PullForm.FORCE, times(with0(STRESS), 40))
                 .channel(PullForm.EXTENSION, times(with0(STRAIN), 50)));
-        return Pulled.value(result, PullForm.MODULUS);
+        return Exactly.value(result, PullForm.MODULUS);
     }
 
     @Test
@@ -47,7 +48,7 @@ class TensileReferenceTest {
                 .word(PullForm.BROKE_AT, PullForm.BROKE_IN_GAUGE)
                 .channel(PullForm.FORCE, times(STRESS, 40))
                 .channel(PullForm.EXTENSION, times(STRAIN, 50)));
-        double toe = 0.0025 - Pulled.value(result, PullForm.STRAIN_AT_STRENGTH) / 100;
+        double toe = 0.0025 - Exactly.value(result, PullForm.STRAIN_AT_STRENGTH) / 100;
         CHECKS.row("toe").expects(toe);
     }
 
@@ -59,7 +60,7 @@ class TensileReferenceTest {
                 .word(Toe.CHOICE, Toe.AS_RECORDED)
                 .channel(PullForm.FORCE, new double[] {0, 250, 500, 750, 1000, 10})
                 .channel(PullForm.DISPLACEMENT, new double[] {0, 0.6, 1.2, 1.8, 2.5, 2.6}));
-        CHECKS.row("nominal").expects(Pulled.value(result, PullForm.STRAIN_AT_STRENGTH));
+        CHECKS.row("nominal").expects(Exactly.value(result, PullForm.STRAIN_AT_STRENGTH));
     }
 
     @Test
@@ -79,29 +80,29 @@ class TensileReferenceTest {
                 .word(PullForm.BROKE_AT, PullForm.BROKE_IN_GAUGE)
                 .channel(PullForm.FORCE, times(stress, 40))
                 .channel(PullForm.EXTENSION, times(strain, 50)));
-        CHECKS.row("energy").expects(Pulled.value(result, PullForm.ENERGY));
+        CHECKS.row("energy").expects(Exactly.value(result, PullForm.ENERGY));
     }
 
     @Test
     void budgetOfOneStress() {
-        Bench bench = Pulled.exactBench().withGain("load cell", 0.0025);
+        Bench bench = Exactly.bench().withGain("load cell", 0.0025);
         Result result = Pulled.pull(Pulled.bar(10.02, 4.05, bench)
                 .numberWithUncertainty(PullForm.WIDTH, 10.02, 0.0202)
                 .numberWithUncertainty(PullForm.THICKNESS, 4.05, 0.0253)
                 .number(PullForm.PEAK_FORCE, 1250));
-        CHECKS.row("budget").expects(Pulled.u(result, PullForm.STRENGTH));
+        CHECKS.row("budget").expects(Exactly.u(result, PullForm.STRENGTH));
     }
 
     @Test
     void budgetWithTheCalipersErrorShared() {
-        Bench bench = Pulled.exactBench()
+        Bench bench = Exactly.bench()
                 .withGain("load cell", 0.0025)
                 .withZero("caliper", Quantity.parse("0.010 mm"));
         Result result = Pulled.pull(Pulled.bar(10.02, 4.05, bench)
                 .numberWithUncertainty(PullForm.WIDTH, 10.02, Math.sqrt(0.0202 * 0.0202 - 1e-4))
                 .numberWithUncertainty(PullForm.THICKNESS, 4.05, Math.sqrt(0.0253 * 0.0253 - 1e-4))
                 .number(PullForm.PEAK_FORCE, 1250));
-        CHECKS.row("budget-caliper").expects(Pulled.u(result, PullForm.STRENGTH));
+        CHECKS.row("budget-caliper").expects(Exactly.u(result, PullForm.STRENGTH));
     }
 
     @Test
@@ -142,11 +143,10 @@ class TensileReferenceTest {
 
     private static double mean(double area, double... forces) {
         return Arrays.stream(forces)
-                .map(force -> Pulled.value(
-                        Pulled.pull(
-                                org.twinbar.method.Readings.of("N", "nylon", Pulled.exactBench())
-                                        .number(PullForm.AREA, area)
-                                        .number(PullForm.PEAK_FORCE, force)),
+                .map(force -> Exactly.value(
+                        Pulled.pull(org.twinbar.method.Readings.of("N", "nylon", Exactly.bench())
+                                .number(PullForm.AREA, area)
+                                .number(PullForm.PEAK_FORCE, force)),
                         PullForm.STRENGTH))
                 .average()
                 .orElseThrow();

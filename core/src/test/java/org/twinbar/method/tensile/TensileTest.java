@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
@@ -44,15 +45,15 @@ class TensileTest {
     void withoutAStretchOnlyWhatTheForceTellsIsThere() {
         Result result = Pulled.pull(
                 Pulled.bar(10, 4).channel(PullForm.FORCE, FORCE).channel(PullForm.TIME, TIME));
-        assertThat(Pulled.value(result, PullForm.STRENGTH)).isEqualTo(20);
-        assertThat(Pulled.value(result, PullForm.PEAK_FORCE_OUT)).isEqualTo(800);
+        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(20);
+        assertThat(Exactly.value(result, PullForm.PEAK_FORCE_OUT)).isEqualTo(800);
         for (Property property : List.of(
                 PullForm.MODULUS,
                 PullForm.YIELD_STRENGTH,
                 PullForm.STRAIN_AT_STRENGTH,
                 PullForm.STRAIN_AT_BREAK,
                 PullForm.ENERGY)) {
-            assertThat(Pulled.reason(result, property))
+            assertThat(Exactly.reason(result, property))
                     .isEqualTo("no extension, strain or displacement was recorded");
         }
     }
@@ -64,9 +65,9 @@ class TensileTest {
                 .number(PullForm.THICKNESS_BEFORE, 4)
                 .number(PullForm.MASS, 8)
                 .number(PullForm.PEAK_FORCE, 1600));
-        assertThat(Pulled.value(result, PullForm.STRENGTH_BEFORE)).isEqualTo(40);
-        assertThat(Pulled.value(result, PullForm.STRENGTH)).isEqualTo(1600 / (10.3 * 4.3));
-        assertThat(Pulled.value(result, PullForm.FORCE_PER_MASS)).isEqualTo(200);
+        assertThat(Exactly.value(result, PullForm.STRENGTH_BEFORE)).isEqualTo(40);
+        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(1600 / (10.3 * 4.3));
+        assertThat(Exactly.value(result, PullForm.FORCE_PER_MASS)).isEqualTo(200);
         assertThat(PullForm.DESCRIPTION.properties())
                 .filteredOn(property -> property.family().equals("strength"))
                 .extracting(Property::basis)
@@ -79,24 +80,24 @@ class TensileTest {
 
     @Test
     void takesADiameterOrAnAreaForTheSection() {
-        Readings.Builder round = Readings.of("R", "plain", Pulled.exactBench())
+        Readings.Builder round = Readings.of("R", "plain", Exactly.bench())
                 .number(PullForm.DIAMETER, 8)
                 .number(PullForm.PEAK_FORCE, 1000);
-        assertThat(Pulled.value(Pulled.pull(round), PullForm.STRENGTH))
+        assertThat(Exactly.value(Pulled.pull(round), PullForm.STRENGTH))
                 .isEqualTo(1000 / (Math.PI / 4 * 64));
-        Readings.Builder odd = Readings.of("O", "plain", Pulled.exactBench())
+        Readings.Builder odd = Readings.of("O", "plain", Exactly.bench())
                 .number(PullForm.AREA, 50)
                 .number(PullForm.PEAK_FORCE, 1000);
-        assertThat(Pulled.value(Pulled.pull(odd), PullForm.STRENGTH)).isEqualTo(20);
+        assertThat(Exactly.value(Pulled.pull(odd), PullForm.STRENGTH)).isEqualTo(20);
     }
 
     @Test
     void saysWhatIsMissingOfTheSection() {
         Result result = Pulled.pull(
-                Readings.of("A1", "plain", Pulled.exactBench()).number(PullForm.PEAK_FORCE, 1000));
-        assertThat(Pulled.reason(result, PullForm.STRENGTH))
+                Readings.of("A1", "plain", Exactly.bench()).number(PullForm.PEAK_FORCE, 1000));
+        assertThat(Exactly.reason(result, PullForm.STRENGTH))
                 .isEqualTo("neither width and thickness nor diameter nor section area was given");
-        assertThat(Pulled.value(result, PullForm.PEAK_FORCE_OUT)).isEqualTo(1000);
+        assertThat(Exactly.value(result, PullForm.PEAK_FORCE_OUT)).isEqualTo(1000);
     }
 
     @Test
@@ -115,13 +116,13 @@ class TensileTest {
             assertThat(result.yields().get(PullForm.STRENGTH))
                     .isInstanceOfSatisfying(
                             Yield.AtLeast.class, b -> assertThat(b.bound()).isEqualTo(20));
-            assertThat(Pulled.found(result, "break-outside-gauge")).isTrue();
+            assertThat(Exactly.found(result, "break-outside-gauge")).isTrue();
             assertThat(result.budgets()).doesNotContainKey(PullForm.STRENGTH);
         }
         Result inGauge = Pulled.pull(Pulled.bar(10, 4)
                 .number(PullForm.PEAK_FORCE, 800)
                 .word(PullForm.BROKE_AT, PullForm.BROKE_IN_GAUGE));
-        assertThat(Pulled.value(inGauge, PullForm.STRENGTH)).isEqualTo(20);
+        assertThat(Exactly.value(inGauge, PullForm.STRENGTH)).isEqualTo(20);
     }
 
     @Test
@@ -134,33 +135,34 @@ class TensileTest {
                 .number(PullForm.GRIP_DISTANCE, 100)
                 .channel(PullForm.FORCE, drawn)
                 .channel(PullForm.DISPLACEMENT, way);
-        assertThat(Pulled.value(Pulled.pull(readings), PullForm.STRENGTH)).isEqualTo(1250 / 40.0);
-        assertThat(Pulled.value(Pulled.pull(readings), PullForm.YIELD_STRENGTH)).isEqualTo(25);
+        assertThat(Exactly.value(Pulled.pull(readings), PullForm.STRENGTH)).isEqualTo(1250 / 40.0);
+        assertThat(Exactly.value(Pulled.pull(readings), PullForm.YIELD_STRENGTH))
+                .isEqualTo(25);
         readings.word(PullForm.STRENGTH_AT, PullForm.FIRST_MAXIMUM);
-        assertThat(Pulled.value(Pulled.pull(readings), PullForm.STRENGTH)).isEqualTo(25);
+        assertThat(Exactly.value(Pulled.pull(readings), PullForm.STRENGTH)).isEqualTo(25);
     }
 
     @Test
     void aSlipIsNoYield() {
         Result result = Pulled.pull(SimulatedPull.brittle().withSlip().readings());
-        assertThat(Pulled.reason(result, PullForm.YIELD_STRENGTH))
+        assertThat(Exactly.reason(result, PullForm.YIELD_STRENGTH))
                 .isEqualTo("no yield: the force never fell before it broke");
     }
 
     @Test
     void crossheadIsDividedByTheGaugeLengthOnlyForWantOfTheGrips() {
         Readings.Builder readings = SimulatedPull.brittle().withoutGrips();
-        assertThat(Pulled.reason(Pulled.pull(readings), PullForm.MODULUS))
+        assertThat(Exactly.reason(Pulled.pull(readings), PullForm.MODULUS))
                 .isEqualTo("neither the distance of the grips nor a gauge length was given");
         Result result = Pulled.pull(readings.number(PullForm.GAUGE_LENGTH, 50));
-        assertThat(Pulled.found(result, "crosshead-over-gauge")).isTrue();
+        assertThat(Exactly.found(result, "crosshead-over-gauge")).isTrue();
     }
 
     @Test
     void aMovedMarkIsTaken() {
         Result result = Pulled.pull(
                 Pulled.bar(10, 4).channel(PullForm.FORCE, FORCE).mark(PullForm.PEAK, 3));
-        assertThat(Pulled.value(result, PullForm.STRENGTH)).isEqualTo(15);
+        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(15);
     }
 
     @Test
@@ -168,22 +170,22 @@ class TensileTest {
         Result result = Pulled.pull(Pulled.bar(10, 4)
                 .channel(PullForm.FORCE, new double[] {800})
                 .channel(PullForm.DISPLACEMENT, new double[] {2}));
-        assertThat(Pulled.value(result, PullForm.STRENGTH)).isEqualTo(20);
-        assertThat(Pulled.reason(result, PullForm.MODULUS))
+        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(20);
+        assertThat(Exactly.reason(result, PullForm.MODULUS))
                 .isEqualTo("the curve has too few rows before its peak");
-        assertThat(Pulled.found(result, "peak-at-last-point")).isTrue();
+        assertThat(Exactly.found(result, "peak-at-last-point")).isTrue();
     }
 
     @Test
     void forceThatNeverRisesHasNoStrength() {
         Result result =
                 Pulled.pull(Pulled.bar(10, 4).channel(PullForm.FORCE, new double[] {0, 0, 0}));
-        assertThat(Pulled.reason(result, PullForm.STRENGTH))
+        assertThat(Exactly.reason(result, PullForm.STRENGTH))
                 .isEqualTo("the force never rises above zero");
         Result nothing = Pulled.pull(Pulled.bar(10, 4).channel(PullForm.FORCE, new double[0]));
-        assertThat(Pulled.reason(nothing, PullForm.STRENGTH)).isEqualTo("the curve has no rows");
+        assertThat(Exactly.reason(nothing, PullForm.STRENGTH)).isEqualTo("the curve has no rows");
         Result noForce = Pulled.pull(Pulled.bar(10, 4));
-        assertThat(Pulled.reason(noForce, PullForm.STRENGTH)).isEqualTo("no force was read");
+        assertThat(Exactly.reason(noForce, PullForm.STRENGTH)).isEqualTo("no force was read");
     }
 
     @Test
