@@ -1,5 +1,7 @@
 package org.twinbar.method.gloss;
 
+import java.util.List;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
@@ -13,6 +15,11 @@ public final class Gloss implements TestMethod {
     @Override
     public Description description() {
         return GlossForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return GlossClaims.ANSWERING;
     }
 
     @Override

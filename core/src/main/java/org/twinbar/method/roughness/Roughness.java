@@ -1,5 +1,7 @@
 package org.twinbar.method.roughness;
 
+import java.util.List;
+import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -11,6 +13,11 @@ public final class Roughness implements TestMethod {
     @Override
     public Description description() {
         return RoughnessForm.DESCRIPTION;
+    }
+
+    @Override
+    public List<Answering> answering() {
+        return RoughnessClaims.ANSWERING;
     }
 
     @Override

@@ -70,8 +70,10 @@ final class RoughnessForm {
                     + " ISO 16610-21; one trace is one place, and 3 to 5 traces make a face.",
             List.of(
                     Ask.required("Which profile was traced?", List.of(POSITION, HEIGHT)),
-                    Ask.optional("How far apart are the layer lines?", List.of(LAYER_HEIGHT)),
-                    Ask.optional("How did the trace run to the layer lines?", List.of(TRACED))),
+                    Ask.optional("How far apart are the layer lines?", List.of(LAYER_HEIGHT))
+                            .once(),
+                    Ask.optional("How did the trace run to the layer lines?", List.of(TRACED))
+                            .once()),
             List.of(CUTOFF, SHORT_CUTOFF, SECTIONS, FORM, ENDS),
             List.of(),
             List.of(RA, RQ, RZ, RT),
