@@ -3,6 +3,7 @@ package org.twinbar.instrument;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.Unit;
 
@@ -16,14 +17,16 @@ import org.twinbar.quantity.Unit;
 public final class Bench {
 
     private final Map<String, Given> given;
+    private final UnaryOperator<Instrument> change;
 
-    private Bench(Map<String, Given> given) {
+    private Bench(Map<String, Given> given, UnaryOperator<Instrument> change) {
         this.given = given;
+        this.change = change;
     }
 
     /** Returns a bench of which nothing is known. */
     public static Bench usual() {
-        return new Bench(Map.of());
+        return new Bench(Map.of(), UnaryOperator.identity());
     }
 
     /**
@@ -57,16 +60,25 @@ public final class Bench {
         return with(name, Naming.OWN, (old, unit) -> instrument.in(unit));
     }
 
+    /** Returns this bench with each of its instruments changed. */
+    public Bench withEach(UnaryOperator<Instrument> further) {
+        return new Bench(given, instrument -> further.apply(change.apply(instrument)));
+    }
+
     private Bench with(
-            String name, Naming naming, BiFunction<Instrument, Unit, Instrument> change) {
+            String name, Naming naming, BiFunction<Instrument, Unit, Instrument> further) {
         Map<String, Given> more = new HashMap<>(given);
         Given first = more.getOrDefault(key(name), new Given(Naming.AS_READING, (old, u) -> old));
-        more.put(key(name), first.then(naming, change));
-        return new Bench(Map.copyOf(more));
+        more.put(key(name), first.then(naming, further));
+        return new Bench(Map.copyOf(more), change);
     }
 
     /** Returns what a reading of this name, kind and unit is read on. */
     public Instrument of(String reading, Kind kind, Unit unit) {
+        return change.apply(onBench(reading, kind, unit));
+    }
+
+    private Instrument onBench(String reading, Kind kind, Unit unit) {
         Instrument usual = kind.usual(unit);
         Given forKind = given.get(key(kind.word()));
         Instrument onBench = forKind == null ? usual : forKind.change().apply(usual, unit);

@@ -50,6 +50,22 @@ public record Correction(
         faults = List.copyOf(faults);
     }
 
+    /** Returns what stays wrong with readings that were corrected already. */
+    Correction ofCorrected() {
+        return new Correction(0, 1, scatter, scatterDf, faults, lowest, highest, standsOn);
+    }
+
+    /** Returns this correction with every error smaller by a factor, as a better one would have. */
+    Correction withErrorsTimes(double factor) {
+        List<Fault> smaller = new ArrayList<>();
+        for (Fault fault : faults) {
+            smaller.add(
+                    new Fault(fault.source(), factor * fault.constant(), factor * fault.slope()));
+        }
+        return new Correction(
+                offset, slope, scatter, scatterDf, smaller, lowest, highest, standsOn);
+    }
+
     /** Returns what a reading should have been. */
     public double of(double reading) {
         return (reading - offset) / slope;

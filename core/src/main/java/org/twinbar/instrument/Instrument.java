@@ -154,6 +154,34 @@ public record Instrument(
                 correction.map(it -> it.in(unit, other)));
     }
 
+    /** Returns the instrument for values that it corrected already, or that it would correct to. */
+    public Instrument ofCorrected() {
+        return corrected(resolution, correction.map(Correction::ofCorrected));
+    }
+
+    /** Returns the instrument with a display that is finer, or coarser, by a factor. */
+    public Instrument withStepTimes(double factor) {
+        return corrected(factor * resolution, correction);
+    }
+
+    /** Returns the instrument with gain and zero known better, or worse, by a factor. */
+    public Instrument withCalibrationTimes(double factor) {
+        return new Instrument(
+                name,
+                unit,
+                resolution,
+                factor * gainUncertainty,
+                factor * zeroUncertainty,
+                degreesOfFreedom,
+                origin,
+                correction.map(it -> it.withErrorsTimes(factor)));
+    }
+
+    private Instrument corrected(double step, Optional<Correction> by) {
+        return new Instrument(
+                name, unit, step, gainUncertainty, zeroUncertainty, degreesOfFreedom, origin, by);
+    }
+
     Instrument withName(String newName) {
         return new Instrument(
                 newName,

@@ -73,9 +73,8 @@ public record Answering(
         words = List.copyOf(words);
         stated = List.copyOf(stated);
         if (usualScatter.isPresent() && !(usualScatter.getAsDouble() > 0)) {
-            throw new IllegalArgumentException(
-                    "the usual scatter of %s is %s, must be above zero"
-                            .formatted(property.name(), usualScatter.getAsDouble()));
+            throw new IllegalArgumentException("the usual scatter of %s is %s, must be above zero"
+                    .formatted(property.name(), usualScatter.getAsDouble()));
         }
     }
 
@@ -111,8 +110,7 @@ public record Answering(
     public Answering stating(Named named, String question, Typical... typical) {
         List<Stated> more = new java.util.ArrayList<>(stated);
         more.add(new Stated(named, question, List.of(typical)));
-        return new Answering(
-                topic, words, how, property, better, usualScatter, more, wayUp, shape);
+        return new Answering(topic, words, how, property, better, usualScatter, more, wayUp, shape);
     }
 
     /** Returns the same, made on a shape. */

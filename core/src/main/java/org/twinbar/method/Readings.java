@@ -235,6 +235,15 @@ public final class Readings {
                 .toList();
     }
 
+    /**
+     * Begins these readings anew, on another bench and in another group, to be changed.
+     *
+     * <p>For typical readings, which no calibration of the old or the new bench corrects.
+     */
+    public Builder again(String group, Bench bench) {
+        return new Builder(recorded.on(group, bench));
+    }
+
     private String named(Named reading) {
         return specimen() + " " + plain(reading);
     }
@@ -339,6 +348,32 @@ public final class Readings {
             recorded.channels.put(
                     channel.name(),
                     recorded.corrected(channel, channel.instrument(), channel.unit(), values));
+            return this;
+        }
+
+        /**
+         * Multiplies a number or a channel that is there already.
+         *
+         * @throws IllegalArgumentException where a number then is beyond its limits
+         */
+        public Builder scale(Named reading, double factor) {
+            Recorded.Number number = recorded.numbers.get(reading.name());
+            if (number != null && reading instanceof Input input) {
+                recorded.numbers.put(input.name(), number.times(factor));
+                double scaled = recorded.number(input).mean();
+                if (!input.limits().allow(scaled)) {
+                    throw new IllegalArgumentException("%s of %s would be %s"
+                            .formatted(input.name(), recorded.specimen, scaled));
+                }
+            }
+            double[] channel = recorded.channels.get(reading.name());
+            if (channel != null) {
+                double[] scaled = channel.clone();
+                for (int row = 0; row < scaled.length; row++) {
+                    scaled[row] *= factor;
+                }
+                recorded.channels.put(reading.name(), scaled);
+            }
             return this;
         }
 

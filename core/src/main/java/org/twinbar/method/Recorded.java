@@ -49,7 +49,12 @@ final class Recorded {
 
     /** Returns what was put in, without what has been found of it since; arrays are shared. */
     Recorded asTypedIn() {
-        Recorded fresh = new Recorded(specimen, group, bench);
+        return on(group, bench);
+    }
+
+    /** Returns the same in another group, read on another bench. */
+    Recorded on(String otherGroup, Bench other) {
+        Recorded fresh = new Recorded(specimen, otherGroup, other);
         fresh.numbers.putAll(numbers);
         fresh.words.putAll(words);
         fresh.channels.putAll(channels);
@@ -133,6 +138,14 @@ final class Recorded {
                 sum += reading;
             }
             return sum / readings.length;
+        }
+
+        Number times(double factor) {
+            double[] scaled = readings.clone();
+            for (int i = 0; i < scaled.length; i++) {
+                scaled[i] *= factor;
+            }
+            return new Number(scaled, ownUncertainty, reach);
         }
 
         Source own(String name, Instrument instrument) {

@@ -1,0 +1,170 @@
+package org.twinbar.planning.resolving;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
+import org.twinbar.method.Channel;
+import org.twinbar.method.Input;
+import org.twinbar.method.Named;
+import org.twinbar.method.Outcome;
+import org.twinbar.method.Property;
+import org.twinbar.method.Readings;
+import org.twinbar.method.TestMethod;
+import org.twinbar.method.Yield;
+import org.twinbar.quantity.Unit;
+
+/**
+ * What a specimen answers with: the reading that changes where the test is set up otherwise, while
+ * the specimen stays the same.
+ *
+ * <p>A lighter hammer rises less behind the same specimen. Which reading that is, is not asked of
+ * the description but found: of the readings that differ from specimen to specimen, the ones that
+ * the property hangs on most, and of these the first that can bring the value back.
+ */
+final class Response {
+
+    /** A reading is taken to answer within a factor of 20. */
+    private static final double FARTHEST = StrictMath.log(20);
+
+    private static final double STEP = FARTHEST / 24;
+    private static final int HALVINGS = 60;
+    private static final double NUDGE = 0.01;
+    private static final double SAME = 1e-9;
+    private static final Unit SECOND = Unit.of("s");
+
+    private final TestMethod method;
+    private final Property property;
+    private final double value;
+    private final List<Named> candidates;
+
+    private Response(TestMethod method, Property property, double value, List<Named> candidates) {
+        this.method = method;
+        this.property = property;
+        this.value = value;
+        this.candidates = candidates;
+    }
+
+    static Response of(Typical typical, Property property, Supplier<Readings.Builder> present) {
+        TestMethod method = typical.method();
+        double value = number(method, property, present.get().build()).orElse(Double.NaN);
+        List<Named> candidates = new ArrayList<>(typical.method().description().asked());
+        candidates.removeIf(named -> typical.sameForAll().contains(named)
+                || !typical.readings().has(named)
+                || !canAnswer(named));
+        Map<Named, Double> weights = new java.util.HashMap<>();
+        for (Named named : candidates) {
+            double moved = number(
+                            method,
+                            property,
+                            present.get().scale(named, 1 + NUDGE).build())
+                    .orElse(Double.NaN);
+            double sensitivity = Math.abs(moved - value);
+            // A curve is the specimen's answer in itself; a number by how much it differs.
+            double spread =
+                    named instanceof Channel ? 1 : typical.spread().getOrDefault(named, 0.0);
+            weights.put(named, Double.isNaN(sensitivity) ? 0 : sensitivity * spread);
+        }
+        candidates.removeIf(named -> weights.get(named) == 0);
+        candidates.sort(Comparator.comparing(weights::get, Comparator.reverseOrder()));
+        return new Response(method, property, value, candidates);
+    }
+
+    private static boolean canAnswer(Named named) {
+        Unit unit = named instanceof Input input
+                ? input.unit()
+                : named instanceof Channel channel ? channel.unit() : null;
+        return unit != null && unit.hasTrueZero() && !unit.measuresSameAs(SECOND);
+    }
+
+    static Optional<Double> number(TestMethod method, Property property, Readings readings) {
+        Outcome outcome = method.calculate(readings);
+        Yield yield = outcome.yields().get(property);
+        if (yield instanceof Yield.Value found) {
+            return Optional.of(found.value());
+        }
+        return yield instanceof Yield.Fitted fitted
+                ? Optional.of(fitted.value())
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the readings of the same specimen in a test that is set up otherwise.
+     *
+     * @param changed gives the changed readings, its answer not yet
+     * @return empty where no reading can bring the value back: the test couldn't be done so
+     */
+    Optional<Readings> in(Supplier<Readings.Builder> changed) {
+        double now = at(changed, Optional.empty(), 0);
+        if (same(now)) {
+            return Optional.of(changed.get().build());
+        }
+        for (Named named : candidates) {
+            Optional<Double> logarithm = root(log -> at(changed, Optional.of(named), log) - value);
+            if (logarithm.isPresent()) {
+                return Optional.of(changed.get()
+                        .scale(named, StrictMath.exp(logarithm.get()))
+                        .build());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean same(double other) {
+        return Math.abs(other - value) <= SAME * Math.abs(value);
+    }
+
+    private double at(Supplier<Readings.Builder> changed, Optional<Named> named, double log) {
+        try {
+            Readings.Builder builder = changed.get();
+            named.ifPresent(it -> builder.scale(it, StrictMath.exp(log)));
+            return number(method, property, builder.build()).orElse(Double.NaN);
+        } catch (IllegalArgumentException e) {
+            return Double.NaN;
+        }
+    }
+
+    /** Looks outward from no change for the nearest change of sign, and halves it down. */
+    private Optional<Double> root(DoubleUnaryOperator off) {
+        double at = off.applyAsDouble(0);
+        if (Double.isNaN(at)) {
+            return Optional.empty();
+        }
+        double up = at;
+        double down = at;
+        for (double log = STEP; log <= FARTHEST; log += STEP) {
+            double nextUp = off.applyAsDouble(log);
+            double nextDown = off.applyAsDouble(-log);
+            if (up * nextUp <= 0) {
+                return halved(off, log - STEP, log, up);
+            }
+            if (down * nextDown <= 0) {
+                return halved(off, STEP - log, -log, down);
+            }
+            up = nextUp;
+            down = nextDown;
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Double> halved(
+            DoubleUnaryOperator off, double from, double to, double atFrom) {
+        double near = from;
+        double far = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (near + far) / 2;
+            double here = off.applyAsDouble(middle);
+            if (here * atFrom > 0) {
+                near = middle;
+            } else {
+                far = middle;
+            }
+        }
+        return same(off.applyAsDouble(near) + value)
+                ? Optional.of(near)
+                : same(off.applyAsDouble(far) + value) ? Optional.of(far) : Optional.empty();
+    }
+}
