@@ -2,8 +2,11 @@ package org.twinbar.cli;
 
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.twinbar.report.kit.Palette;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.Workspace;
 import picocli.CommandLine.Command;
@@ -14,7 +17,10 @@ import picocli.CommandLine.Parameters;
 /** {@code twinbar report STUDY}: writes what can be published. */
 @Command(
         name = "report",
-        description = "Writes a study's report: one page that works offline, and a PDF.",
+        description = {
+            "Writes what can be published of a study: one page that works offline, a PDF, and a kit of",
+            "pictures, moving curves and words for a video or a post. All of it unless said otherwise.",
+        },
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class ReportCommand implements Callable<Integer> {
@@ -40,6 +46,20 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--pdf", description = "The document, report.pdf.")
     boolean pdf;
 
+    @Option(
+            names = "--kit",
+            description = "The kit: verdicts as pictures in three shapes, curves that draw"
+                    + " themselves, a table, a description, a list of shots.")
+    boolean kit;
+
+    @Option(
+            names = "--theme",
+            paramLabel = "FILE",
+            description = "Other colours for the kit's pictures: TOML with [light] and [dark], such"
+                    + " as treated = \"#0b5d66\".")
+    @Nullable
+    Path theme;
+
     ReportCommand(Context context) {
         this.context = context;
     }
@@ -53,12 +73,20 @@ final class ReportCommand implements Callable<Integer> {
         if (pdf) {
             forms.add(ReportFiles.Form.PDF);
         }
+        if (kit) {
+            forms.add(ReportFiles.Form.KIT);
+        }
+        List<Palette> palettes = theme == null
+                ? List.of(Palette.LIGHT, Palette.DARK)
+                : ThemeFile.read(theme);
         try (Workspace open = context.openThere(workspace.folder);
                 Bar bar = new Bar(context.terminal(), "specimens")) {
             JudgedStudy judged = open.judge(open.study(study), bar);
             bar.close();
-            ReportFiles.write(judged, out, forms)
-                    .forEach(file -> context.terminal().out().println(file));
+            try (Bar drawing = new Bar(context.terminal(), "pictures")) {
+                ReportFiles.write(judged, out, forms, palettes, drawing)
+                        .forEach(file -> context.terminal().out().println(file));
+            }
         }
         return Cli.DONE;
     }

@@ -8,8 +8,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.twinbar.report.Report;
+import org.twinbar.report.kit.Kit;
+import org.twinbar.report.kit.KitFile;
+import org.twinbar.report.kit.Palette;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.Progress;
 
 /** Writes a study's report into a folder. */
 final class ReportFiles {
@@ -17,13 +22,29 @@ final class ReportFiles {
     /** What can be written. */
     enum Form {
         HTML,
-        PDF
+        PDF,
+        KIT
     }
 
     private ReportFiles() {}
 
     /** Returns the files that were written. */
     static List<Path> write(JudgedStudy study, Path folder, Set<Form> forms) {
+        return write(study, folder, forms, List.of(Palette.LIGHT, Palette.DARK), Progress.SILENT);
+    }
+
+    /**
+     * Returns the files that were written.
+     *
+     * @param palettes of the pictures of the kit
+     * @param progress of those pictures
+     */
+    static List<Path> write(
+            JudgedStudy study,
+            Path folder,
+            Set<Form> forms,
+            List<Palette> palettes,
+            Progress progress) {
         Set<Form> wanted = forms.isEmpty() ? EnumSet.allOf(Form.class) : forms;
         List<Path> written = new ArrayList<>();
         if (wanted.contains(Form.HTML)) {
@@ -42,6 +63,20 @@ final class ReportFiles {
             Context.write(file, pdf.toByteArray());
             written.add(file);
         }
+        if (wanted.contains(Form.KIT)) {
+            written.addAll(kit(study, folder.resolve("kit"), palettes, progress));
+        }
         return written;
+    }
+
+    private static List<Path> kit(
+            JudgedStudy study, Path folder, List<Palette> palettes, Progress progress) {
+        List<KitFile> files = Kit.of(study, palettes);
+        AtomicInteger done = new AtomicInteger();
+        files.parallelStream().forEach(file -> {
+            Context.write(folder.resolve(file.name()), file.content().get());
+            progress.done(done.incrementAndGet(), files.size());
+        });
+        return files.stream().map(file -> folder.resolve(file.name())).toList();
     }
 }

@@ -2,10 +2,13 @@ package org.twinbar.report;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.twinbar.study.Answer;
+import org.twinbar.study.JudgedClaim;
 import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
 
@@ -30,6 +33,27 @@ final class Answers {
             return unanswered(unanswered, anchor);
         }
         throw new IllegalStateException("a report has no words for " + answer.getClass());
+    }
+
+    /** Returns what was recorded for each answer that shows curves, by the answer's anchor. */
+    static Map<String, Curves> curves(JudgedStudy study) {
+        Answers answers = new Answers(study);
+        Map<String, Curves> curves = new LinkedHashMap<>();
+        int number = 0;
+        for (JudgedClaim claim : study.claims()) {
+            for (Answer answer : claim.answers()) {
+                String anchor = Composition.anchor(++number);
+                if (answer instanceof Answer.Compared it) {
+                    Compared compared = answers.with(it);
+                    if (compared.curves() == Compared.Curves.SHOWN_HERE) {
+                        new GroupPictures(compared)
+                                .recorded()
+                                .ifPresent(found -> curves.put(anchor, found));
+                    }
+                }
+            }
+        }
+        return curves;
     }
 
     private Compared with(Answer.Compared compared) {

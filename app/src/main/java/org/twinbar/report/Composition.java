@@ -24,7 +24,7 @@ final class Composition {
             List<Sheet.Answer> answers = new ArrayList<>();
             for (Answer answer : claim.answers()) {
                 number++;
-                answers.add(composed.of(answer, "answer-" + number));
+                answers.add(composed.of(answer, anchor(number)));
             }
             claims.add(new Sheet.Claim(claim.words(), claim.saidBy(), answers));
         }
@@ -36,6 +36,11 @@ final class Composition {
                 HowFound.of(study),
                 "Calculated by %s, seed %s. The same readings give the same verdicts on any machine."
                         .formatted(study.maker().program(), study.maker().seed()));
+    }
+
+    /** Returns where the answer of this number, counted from 1, stands in the page. */
+    static String anchor(int number) {
+        return "answer-" + number;
     }
 
     private static String about(JudgedStudy study) {

@@ -95,6 +95,9 @@ final class CurvesFigure {
             for (Curves.Curve curve : group.curves()) {
                 Path2D path = new Path2D.Double();
                 for (int row : Thinned.rows(curve.across(), curve.up(), rowsOfOne)) {
+                    if (!isDrawn(curve, row)) {
+                        break;
+                    }
                     double x = brush.x(curve.across()[row]);
                     double y = brush.y(curve.up()[row]);
                     if (path.getCurrentPoint() == null) {
@@ -120,7 +123,7 @@ final class CurvesFigure {
         for (Curves.Group group : curves.groups()) {
             for (Curves.Curve curve : group.curves()) {
                 curve.peak()
-                        .filter(row -> Double.isFinite(curve.up()[row]))
+                        .filter(row -> Double.isFinite(curve.up()[row]) && isDrawn(curve, row))
                         .ifPresent(row -> brush.sign(
                                 group.sign(),
                                 brush.x(curve.across()[row]),
@@ -128,6 +131,10 @@ final class CurvesFigure {
                                 many ? 2.5 : 4));
             }
         }
+    }
+
+    private boolean isDrawn(Curves.Curve curve, int row) {
+        return !(curve.across()[row] > curves.until().orElse(Double.POSITIVE_INFINITY));
     }
 
     private static BasicStroke stroke(Sign sign, float width) {

@@ -41,7 +41,7 @@ public final class Fonts {
     }
 
     /** Returns the font that charts are laid out with. */
-    static Font of(Weight weight, float size) {
+    public static Font of(Weight weight, float size) {
         return (weight == Weight.BOLD ? Measured.BOLD : Measured.REGULAR).deriveFont(size);
     }
 

@@ -180,6 +180,13 @@ final class GroupPictures {
 
     /** Returns the curves by group, where there are any. */
     Optional<Picture> curves() {
+        return recorded().map(curves -> new Picture(
+                Figures.curves(curves),
+                "As it was recorded, a curve for each specimen; marks: peaks."));
+    }
+
+    /** Returns what was recorded, by group. */
+    Optional<Curves> recorded() {
         List<Curves.Group> groups = new ArrayList<>();
         Optional<Curve> first =
                 compared.specimens().stream().flatMap(s -> s.curve().stream()).findFirst();
@@ -198,9 +205,7 @@ final class GroupPictures {
         });
         String across = channel(first.get().across());
         String up = channel(first.get().up());
-        return Optional.of(new Picture(
-                Figures.curves(new Curves(across, up, groups)),
-                "As it was recorded, a curve for each specimen; marks: peaks."));
+        return Optional.of(Curves.of(across, up, groups));
     }
 
     /** Returns where the uncertainty of a treated specimen's value comes from. */

@@ -2,6 +2,7 @@ package org.twinbar.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Map;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
 import org.twinbar.study.JudgedStudy;
@@ -24,6 +25,11 @@ public final class Report {
     /** Returns the words and pictures of the report, for pages that set them in their own way. */
     public static Sheet sheet(JudgedStudy study) {
         return Composition.of(study);
+    }
+
+    /** Returns the curves that a page shows beside answers, by the answer's anchor. */
+    public static Map<String, Curves> curves(JudgedStudy study) {
+        return Answers.curves(study);
     }
 
     /**

@@ -92,7 +92,7 @@ public record ShownSpecimen(
                 .filter(mark -> mark.getKey().name().equals("peak"))
                 .map(Map.Entry::getValue)
                 .findFirst();
-        return Figures.curves(new Curves(
+        return Figures.curves(Curves.of(
                 words(curve.across()),
                 words(curve.up()),
                 List.of(new Curves.Group(

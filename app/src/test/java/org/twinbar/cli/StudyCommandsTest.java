@@ -60,10 +60,23 @@ class StudyCommandsTest {
     @Test
     void writesEveryFormOfAReportOrTheOneAskedFor() throws IOException {
         desk.type(IMPORT).done();
-        desk.type("report bars --workspace @club --out @all").done();
+        assertThat(desk.type("report bars --workspace @club --out @all").status()).isZero();
         assertThat(Files.readString(folder.resolve("all/report.html")).contains("higher in coated"))
                 .isTrue();
         assertThat(Files.readAllBytes(folder.resolve("all/report.pdf"))).startsWith('%', 'P', 'D', 'F');
+        assertThat(folder.resolve("all/kit/verdict-1-16x9-dark.png")).exists();
+        desk.file("theme.toml", "[light]", "treated = \"#5b2a86\"");
+        assertThat(desk.type("report bars --workspace @club --out @other --kit --theme @theme.toml")
+                        .status())
+                .isZero();
+        assertThat(Files.readString(folder.resolve("other/kit/verdict-1-1x1-light.svg"))
+                        .contains("#5b2a86"))
+                .isTrue();
+        desk.file("pale.toml", "[light]", "treated = \"#eeeeee\"");
+        desk.refuses(
+                "report bars --workspace @club --out @no --kit --theme @pale.toml",
+                "pale.toml",
+                "treated on paper has a contrast of");
         desk.type("report bars --workspace @club --out @page --html").done();
         assertThat(folder.resolve("page")).isDirectoryNotContaining("glob:**.pdf");
         desk.refuses("report barz --workspace @club --out @no", "no study 'barz'", "bars");

@@ -84,7 +84,7 @@ final class Pictures {
             coated.add(
                     curve("C" + (i + 1), rows, 1960 + 25 * Math.sin(i * 1.3), 3.4 + i % 4 * 0.1));
         }
-        return new Curves(
+        return Curves.of(
                 "Extension in mm",
                 "Force in N",
                 List.of(

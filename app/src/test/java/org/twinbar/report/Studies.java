@@ -50,7 +50,7 @@ import org.twinbar.uncertainty.Source;
  * Judged studies to make reports of, from invented readings: bars of a sailing club's cleats, plain
  * and coated, of which the coated ones are thicker.
  */
-final class Studies {
+public final class Studies {
 
     static final TestMethod PULL = Methods.builtIn().named("tensile").orElseThrow();
     private static final ZonedDateTime NOON =
@@ -58,7 +58,7 @@ final class Studies {
 
     private Studies() {}
 
-    static JudgedStudy pulled(int perGroup, int rows) {
+    public static JudgedStudy pulled(int perGroup, int rows) {
         Random random = new Random(7);
         List<JudgedSpecimen> specimens = new ArrayList<>();
         for (int i = 1; i <= perGroup; i++) {
