@@ -112,6 +112,7 @@ public final class Cli {
                 MixCommand.class,
                 CoatCommand.class,
                 ShapeCommand.class,
+                SheetsCommand.class,
                 StudyCommand.class,
                 ReportCommand.class,
                 ServeCommand.class,

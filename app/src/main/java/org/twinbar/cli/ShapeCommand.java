@@ -195,18 +195,9 @@ final class ShapeCommand implements Callable<Integer> {
     }
 
     private Bed bed(String size) {
-        List<Double> sides = new ArrayList<>();
-        String unit = size.replaceAll(".*[0-9.,]\\s*", "");
-        for (String side : size.split("[x×]", -1)) {
-            boolean bare = side.strip().matches(".*[0-9]");
-            sides.add(Typed.in(Typed.MILLIMETRES, "--bed", bare ? side + unit : side));
-        }
-        if (sides.size() != 2) {
-            throw new UsageException(
-                    "--bed: '%s' is no length and width, such as 220x220mm".formatted(size));
-        }
+        Typed.Sides sides = Typed.sides("--bed", size);
         double between = gap == null ? Bed.USUAL_GAP : Typed.in(Typed.MILLIMETRES, "--gap", gap);
-        return new Bed(sides.get(0), sides.get(1), between);
+        return new Bed(sides.first(), sides.second(), between);
     }
 
     /** Returns a code for each specimen; empty ones where only their number was said. */

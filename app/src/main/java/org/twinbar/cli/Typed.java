@@ -46,6 +46,24 @@ final class Typed {
         return values;
     }
 
+    /** Two lengths that are typed together (mm). */
+    record Sides(double first, double second) {}
+
+    /** Reads two lengths, such as {@code 220x220mm}; a unit at the end is that of both. */
+    static Sides sides(String option, String text) {
+        String unit = text.replaceAll(".*[0-9.,]\\s*", "");
+        List<Double> sides = new ArrayList<>();
+        for (String side : text.split("[x×]", -1)) {
+            boolean bare = side.strip().matches(".*[0-9]");
+            sides.add(in(MILLIMETRES, option, bare ? side + unit : side));
+        }
+        if (sides.size() != 2) {
+            throw new UsageException(
+                    "%s: '%s' is no pair of lengths, such as 220x220mm".formatted(option, text));
+        }
+        return new Sides(sides.get(0), sides.get(1));
+    }
+
     private static double read(String option, String text, ToDoubleFunction<String> reading) {
         try {
             return reading.applyAsDouble(text);

@@ -11,14 +11,23 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.EnumSet;
 
-/** Prints a sheet as PDF/A-2b, its fonts inside. */
-final class Pdf {
+/** Prints a page as PDF/A-2b, its fonts inside. */
+public final class Pdf {
 
-    static final String FAMILY = "Liberation Sans";
+    public static final String FAMILY = "Liberation Sans";
 
     private Pdf() {}
 
     static void write(Sheet sheet, OutputStream to) throws IOException {
+        print(Typeset.print(sheet), to);
+    }
+
+    /**
+     * Prints well-formed XHTML, whose only typeface is {@value #FAMILY}; the stream stays open.
+     *
+     * @throws IOException where the stream can't be written
+     */
+    public static void print(String page, OutputStream to) throws IOException {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_B);
@@ -35,7 +44,7 @@ final class Pdf {
                     true,
                     EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
         }
-        builder.withHtmlContent(Typeset.print(sheet), null);
+        builder.withHtmlContent(page, null);
         builder.toStream(to);
         builder.run();
     }

@@ -85,7 +85,7 @@ public enum Theme {
     }
 
     /** Returns a picture or style sheet with every token replaced by its colour in print. */
-    static String onPaper(String text) {
+    public static String onPaper(String text) {
         String resolved = text.replace("var(" + PAPER.variable() + ")", "#ffffff");
         for (Theme token : values()) {
             resolved = resolved.replace("var(" + token.variable() + ")", token.light);

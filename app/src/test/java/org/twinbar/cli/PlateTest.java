@@ -109,7 +109,7 @@ class PlateTest {
                 "A bed of 150 by 150 mm holds none of the 2 specimens, each 170 by 20 mm");
         desk.refuses("shape bar --bed 220x220 --count 0", "1 to 1000");
         desk.refuses("shape bar --bed 220x220", "--codes or --count");
-        desk.refuses("shape bar --bed 220 --count 1", "no length and width");
+        desk.refuses("shape bar --bed 220 --count 1", "no pair of lengths");
         desk.refuses("shape bar --bed 220x220 --codes A1..B9", "no range");
         desk.refuses("shape bar --bed 220x220 --codes A9..A1", "no range");
         desk.refuses("shape bar --bed 220x220 --codes A1..A999999", "more than the limit of 1000");

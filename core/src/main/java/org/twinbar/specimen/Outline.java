@@ -82,7 +82,7 @@ public final class Outline {
      *
      * @param chordError e (mm)
      */
-    List<Point> polygon(double chordError) {
+    public List<Point> polygon(double chordError) {
         List<Point> corners = new ArrayList<>();
         for (Piece piece : pieces) {
             corners.add(piece.from());
