@@ -35,6 +35,10 @@ enum Aspect {
         return word;
     }
 
+    static boolean isOfInstrument(String word) {
+        return Instruments.ASPECTS.stream().anyMatch(it -> it.word.equals(word));
+    }
+
     /** Whether some version of Twinbar that this one understands writes such entries. */
     static boolean isKnown(String word) {
         return Arrays.stream(values()).anyMatch(it -> it.word.equals(word));

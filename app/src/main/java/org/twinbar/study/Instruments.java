@@ -1,24 +1,17 @@
 package org.twinbar.study;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.instrument.Calibration;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
-import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
@@ -33,14 +26,14 @@ public final class Instruments implements Shelf {
     static final List<Aspect> ASPECTS =
             List.of(Aspect.INSTRUMENT, Aspect.CALIBRATION, Aspect.ZERO_CHECK);
 
-    private static final JsonMapper JSON = new JsonMapper();
-
     private final Store store;
     private final Clock clock;
+    private final KeptShelf shelf;
 
     Instruments(Store store, Clock clock) {
         this.store = store;
         this.clock = clock;
+        this.shelf = new KeptShelf(Ledger.of(store));
     }
 
     /** Returns today's date, as the workspace's clock has it. */
@@ -50,33 +43,22 @@ public final class Instruments implements Shelf {
 
     /** Returns all instruments, by name. */
     public List<KeptInstrument> all() {
-        return described().map(this::kept).toList();
-    }
-
-    /** Each instrument's own entry, the corrected one where it was corrected. */
-    private Stream<Entry> described() {
-        List<Entry> entries = store.of(Aspect.INSTRUMENT.word());
-        List<UUID> superseded =
-                entries.stream().flatMap(it -> it.supersedes().stream()).toList();
-        return entries.stream()
-                .filter(it -> !superseded.contains(it.id()))
-                .sorted(Comparator.comparing(it -> sheet(it).name()));
+        return shelf.all();
     }
 
     @Override
     public List<String> names() {
-        return described().map(it -> sheet(it).name()).toList();
+        return shelf.names();
     }
 
     @Override
     public Optional<KeptInstrument> find(String name) {
-        return entry(name).map(this::kept);
+        return shelf.find(name);
     }
 
-    private Optional<Entry> entry(String name) {
-        return described()
-                .filter(it -> sheet(it).name().equalsIgnoreCase(name.strip()))
-                .findFirst();
+    /** @throws InputException where no instrument has this identity */
+    public Optional<KeptInstrument> find(UUID id) {
+        return shelf.described(id).map(shelf::kept);
     }
 
     /** @throws InputException where no instrument has this name */
@@ -93,14 +75,6 @@ public final class Instruments implements Shelf {
                         names.isEmpty() ? "; add it first" : Spelling.hint(name, names)));
     }
 
-    /** @throws InputException where no instrument has this identity */
-    public Optional<KeptInstrument> find(UUID id) {
-        return described()
-                .filter(it -> it.subject().equals(id.toString()))
-                .findFirst()
-                .map(this::kept);
-    }
-
     /**
      * Adds an instrument.
      *
@@ -108,7 +82,7 @@ public final class Instruments implements Shelf {
      */
     public KeptInstrument add(Act act, InstrumentSheet sheet) {
         UUID id = act.entry("instrument");
-        Optional<Entry> taken = entry(sheet.checked().name());
+        Optional<Entry> taken = shelf.entry(sheet.checked().name());
         if (taken.filter(it -> !it.subject().equals(id.toString())).isPresent()) {
             throw new InputException("there is an instrument '%s' in %s already"
                     .formatted(sheet.name(), store.folder()));
@@ -126,20 +100,18 @@ public final class Instruments implements Shelf {
      *     measures something else
      */
     public KeptInstrument describe(Act act, UUID id, InstrumentSheet sheet, String why) {
-        Entry before = described()
-                .filter(it -> it.subject().equals(id.toString()))
-                .findFirst()
+        Entry before = shelf.described(id)
                 .orElseThrow(() -> new InputException("there is no such instrument"));
         sheet.checked();
-        if (entry(sheet.name()).filter(it -> !it.subject().equals(id.toString())).isPresent()) {
+        if (shelf.entry(sheet.name()).filter(it -> !it.subject().equals(id.toString())).isPresent()) {
             throw new InputException("there is an instrument '%s' in %s already"
                     .formatted(sheet.name(), store.folder()));
         }
-        if (!sheet.inUnit().equals(sheet(before).inUnit())) {
+        if (!sheet.inUnit().equals(KeptShelf.sheet(before).inUnit())) {
             throw new InputException("'%s' reads in %s; one that reads in %s is another instrument"
                     .formatted(
-                            sheet(before).name(),
-                            sheet(before).inUnit().named(),
+                            KeptShelf.sheet(before).name(),
+                            KeptShelf.sheet(before).inUnit().named(),
                             sheet.inUnit().named()));
         }
         if (!act.wrote(before.id())) {
@@ -239,59 +211,6 @@ public final class Instruments implements Shelf {
                     supersedes)));
         } catch (StoreException e) {
             throw new InputException(e.getMessage());
-        }
-    }
-
-    private KeptInstrument kept(Entry described) {
-        InstrumentSheet sheet = sheet(described);
-        List<KeptCalibration> calibrations = new ArrayList<>();
-        List<ZeroCheck> zeros = new ArrayList<>();
-        for (Entry entry : store.about(described.subject())) {
-            if (entry.aspect().equals(Aspect.CALIBRATION.word())) {
-                calibrations.add(calibration(sheet, entry));
-            } else if (entry.aspect().equals(Aspect.ZERO_CHECK.word())) {
-                JsonNode value = value(entry);
-                zeros.add(new ZeroCheck(
-                        entry.id(),
-                        LocalDate.parse(value.path("date").asText()),
-                        value.path("reading").asDouble(),
-                        entry.who()));
-            }
-        }
-        zeros.sort(Comparator.comparing(ZeroCheck::date));
-        return new KeptInstrument(
-                UUID.fromString(described.subject()),
-                sheet,
-                KeptCalibration.oldestFirst(calibrations),
-                zeros);
-    }
-
-    private KeptCalibration calibration(InstrumentSheet instrument, Entry entry) {
-        JsonNode value = value(entry);
-        CalibrationSheet sheet = CalibrationSheet.read(value);
-        JsonNode table = value.path("table");
-        KeptFile file = new KeptFile(
-                table.path("name").asText(),
-                table.path("sha256").asText(),
-                table.path("bytes").asLong());
-        byte[] bytes = store.files().read(new Digest(file.sha256()));
-        return new KeptCalibration(
-                entry.id(),
-                sheet,
-                file,
-                line(instrument, sheet, Upload.of(file.name(), bytes)),
-                entry.who());
-    }
-
-    private static InstrumentSheet sheet(Entry entry) {
-        return InstrumentSheet.read(value(entry));
-    }
-
-    private static JsonNode value(Entry entry) {
-        try {
-            return JSON.readTree(entry.value());
-        } catch (JsonProcessingException e) {
-            throw new StoreException("entry %s is damaged".formatted(entry.id()));
         }
     }
 

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -129,25 +129,36 @@ public final class PackagedStudy {
     }
 
     private static void requireOneStudy(String where, List<Entry> entries) {
-        Set<String> subjects = new HashSet<>();
+        Set<String> studies = new LinkedHashSet<>();
         int heads = 0;
         for (Entry entry : entries) {
-            subjects.add(entry.subject());
-            heads += entry.aspect().equals(Aspect.STUDY.word()) ? 1 : 0;
             if (!Aspect.isKnown(entry.aspect())) {
                 throw new InputException("%s: entry %s is a '%s', which this version does not know"
                         .formatted(where, entry.id(), entry.aspect()));
             }
+            if (!Aspect.isOfInstrument(entry.aspect())) {
+                studies.add(entry.subject());
+            }
+            heads += entry.aspect().equals(Aspect.STUDY.word()) ? 1 : 0;
         }
-        if (subjects.size() != 1 || heads != 1) {
+        if (studies.size() != 1 || heads != 1) {
             throw new InputException("%s: holds %s studies, a package must hold one"
-                    .formatted(where, Math.max(subjects.size(), heads)));
+                    .formatted(where, heads == 1 ? studies.size() : heads));
         }
+        for (Entry entry : entries) {
+            boolean ofStudy = studies.contains(entry.subject());
+            if (Aspect.isOfInstrument(entry.aspect()) == ofStudy || !isIdentity(entry.subject())) {
+                throw new InputException("%s: entry %s is about neither the study nor an instrument"
+                        .formatted(where, entry.id()));
+            }
+        }
+    }
+
+    private static boolean isIdentity(String text) {
         try {
-            UUID.fromString(subjects.iterator().next());
+            return UUID.fromString(text).toString().equals(text);
         } catch (IllegalArgumentException e) {
-            throw new InputException("%s: the study has no identity that can be read"
-                    .formatted(where));
+            return false;
         }
     }
 
@@ -165,7 +176,44 @@ public final class PackagedStudy {
     }
 
     UUID study() {
-        return UUID.fromString(entries.get(0).subject());
+        return entries.stream()
+                .filter(entry -> entry.aspect().equals(Aspect.STUDY.word()))
+                .map(entry -> UUID.fromString(entry.subject()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Returns what entries are about: the study, and the instruments that it names. */
+    Set<String> subjects() {
+        Set<String> subjects = new LinkedHashSet<>();
+        entries.forEach(entry -> subjects.add(entry.subject()));
+        return subjects;
+    }
+
+    List<Entry> about(String subject) {
+        return entries.stream().filter(it -> it.subject().equals(subject)).toList();
+    }
+
+    /** Returns the instruments of the package; no other can be meant by its study. */
+    KeptShelf shelf() {
+        return new KeptShelf(new Ledger() {
+            @Override
+            public List<Entry> of(Aspect aspect) {
+                return entries.stream()
+                        .filter(it -> it.aspect().equals(aspect.word()))
+                        .toList();
+            }
+
+            @Override
+            public List<Entry> about(String subject) {
+                return PackagedStudy.this.about(subject);
+            }
+
+            @Override
+            public byte[] bytes(KeptFile file) {
+                return PackagedStudy.this.bytes(file);
+            }
+        });
     }
 
     List<Own> own() {
@@ -178,9 +226,9 @@ public final class PackagedStudy {
     }
 
     /** @throws InputException where the entries can't be understood */
-    State state(Shelf shelf) {
+    State state() {
         try {
-            return State.of(entries, shelf);
+            return State.of(about(study().toString()), shelf());
         } catch (StoreException e) {
             throw new InputException("%s: %s".formatted(open.place(), e.getMessage()));
         }

@@ -92,17 +92,22 @@ public final class Packages {
     }
 
     private DataPackage made(StudyName study, JudgedStudy judged, Optional<Licence> licence) {
-        List<Entry> entries = store.about(study.id().toString());
+        List<Entry> entries = entries(study);
         List<DataTable> tables = new ArrayList<>();
         tables.add(EntriesAsTable.of(entries));
-        tables.addAll(ResultsAsTables.of(judged));
-        tables.addAll(VerdictsAsTables.of(judged));
+        tables.addAll(CalculatedTables.of(judged));
         ObjectNode own = JsonNodeFactory.instance.objectNode();
         own.put("format", PackagedStudy.FORMAT);
         own.put("study", study.id().toString());
         own.put("program", judged.maker().program());
         own.put("seed", judged.maker().seed());
         own.put("invented", judged.invented());
+        judged.making()
+                .seal()
+                .ifPresent(seal -> own.putObject("sealedPlan")
+                        .put("sha256", seal.sha256())
+                        .put("at", seal.when().toOffsetDateTime().toString())
+                        .put("by", seal.who()));
         Set<String> people = new LinkedHashSet<>();
         entries.forEach(entry -> people.add(entry.who()));
         List<DataPackage.RawFile> files = new ArrayList<>(ownMethods(judged));
@@ -118,6 +123,18 @@ public final class Packages {
                 PackageReadme.of(judged, licence, tables),
                 tables,
                 files);
+    }
+
+    /** Returns the entries on a study, then those on each instrument that its tests name. */
+    private List<Entry> entries(StudyName study) {
+        List<Entry> entries = new ArrayList<>(store.about(study.id().toString()));
+        State.of(entries, shelf).tests().stream()
+                .flatMap(test -> test.sheet().instrument().values().stream())
+                .flatMap(name -> shelf.find(name).stream())
+                .map(instrument -> instrument.id().toString())
+                .distinct()
+                .forEach(id -> entries.addAll(store.about(id)));
+        return entries;
     }
 
     private List<DataPackage.RawFile> rawFiles(List<Entry> entries) {
@@ -212,43 +229,53 @@ public final class Packages {
      */
     public JudgedStudy bring(PackagedStudy packaged) {
         Methods all = packaged.among(methods, methodFilesByName());
-        State state = packaged.state(shelf);
-        List<Entry> brought = agreeing(packaged, state.head().name());
+        State state = packaged.state();
+        requireAgreement(packaged, state.head().name());
         JudgedStudy judged =
                 Judging.judge(state, all, packaged::bytes, program, Progress.SILENT);
         keepMethods(packaged);
         store.files().keepAll(packaged.files().stream().map(packaged::bytes));
         try {
-            store.append(brought);
+            store.append(packaged.entries());
         } catch (StoreException e) {
             throw new InputException("%s: %s".formatted(packaged.place(), e.getMessage()));
         }
         return judged;
     }
 
-    private List<Entry> agreeing(PackagedStudy packaged, String name) {
-        List<Entry> here = store.about(packaged.study().toString());
-        List<Entry> brought = packaged.entries();
-        if (here.isEmpty()) {
-            boolean taken = store.of(Aspect.STUDY.word()).stream()
-                    .map(entry -> State.of(store.about(entry.subject()), Shelf.EMPTY))
-                    .anyMatch(it -> it.head().name().equals(name));
-            if (taken) {
-                throw new InputException("there is a study '%s' in %s already; bring this one into"
-                                .formatted(name, store.folder())
-                        + " another workspace");
+    /** Nothing may be entered here that the package knows nothing of, and does not come before. */
+    private void requireAgreement(PackagedStudy packaged, String name) {
+        for (String subject : packaged.subjects()) {
+            List<Entry> here = store.about(subject);
+            List<String> ours = here.stream().map(entry -> entry.id().toString()).toList();
+            List<String> theirs = packaged.about(subject).stream()
+                    .map(entry -> entry.id().toString())
+                    .toList();
+            int common = Math.min(ours.size(), theirs.size());
+            if (!ours.subList(0, common).equals(theirs.subList(0, common))) {
+                throw new InputException("the study '%s' is here already, and since then other things"
+                                .formatted(name)
+                        + " were entered here than in the package");
             }
-            return brought;
         }
-        List<String> ours = here.stream().map(entry -> entry.id().toString()).toList();
-        List<String> theirs = brought.stream().map(entry -> entry.id().toString()).toList();
-        int common = Math.min(ours.size(), theirs.size());
-        if (!ours.subList(0, common).equals(theirs.subList(0, common))) {
-            throw new InputException("the study '%s' is here already, and since then other things"
-                            .formatted(name)
-                    + " were entered here than in the package");
+        boolean taken = store.of(Aspect.STUDY.word()).stream()
+                .filter(entry -> !entry.subject().equals(packaged.study().toString()))
+                .map(entry -> State.of(store.about(entry.subject()), shelf))
+                .anyMatch(it -> it.head().name().equals(name));
+        if (taken) {
+            throw new InputException("there is a study '%s' in %s already; bring this one into"
+                            .formatted(name, store.folder())
+                    + " another workspace");
         }
-        return brought;
+        for (KeptInstrument brought : packaged.shelf().all()) {
+            if (shelf.find(brought.name())
+                    .filter(it -> !it.id().equals(brought.id()))
+                    .isPresent()) {
+                throw new InputException("there is another instrument '%s' in %s already; bring this"
+                                .formatted(brought.name(), store.folder())
+                        + " study into another workspace");
+            }
+        }
     }
 
     private void keepMethods(PackagedStudy packaged) {

@@ -95,15 +95,13 @@ public record Recheck(
         Run run = new Run(open);
         run.digests(packaged);
         JudgedStudy judged = Judging.judge(
-                packaged.state(Shelf.EMPTY),
+                packaged.state(),
                 packaged.among(methods, Map.of()),
                 packaged::bytes,
                 program,
                 Progress.SILENT);
         run.add(Kind.VERSION, "program", packaged.program(), program);
-        List<DataTable> tables = new ArrayList<>(ResultsAsTables.of(judged));
-        tables.addAll(VerdictsAsTables.of(judged));
-        tables.forEach(run::table);
+        CalculatedTables.of(judged).forEach(run::table);
         return new Recheck(
                 judged.name(),
                 packaged.program(),

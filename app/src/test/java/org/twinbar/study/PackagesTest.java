@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
@@ -94,7 +95,7 @@ class PackagesTest {
                     .isEmpty();
             tables += tabular ? 1 : 0;
         }
-        assertThat(tables).isEqualTo(17);
+        assertThat(tables).isEqualTo(21);
     }
 
     @Test
@@ -311,6 +312,79 @@ class PackagesTest {
                     .isInstanceOf(InputException.class)
                     .hasMessageContaining("another one of that name is here already");
         }
+    }
+
+    @Test
+    void carriesInstrumentsWithTheirCalibrations() {
+        Path zip = folder.resolve("bars.zip");
+        JudgedStudy here;
+        try (Workspace workspace = workspace("bars")) {
+            KeptInstrument cell = workspace
+                    .instruments()
+                    .add(
+                            Act.by("Ada"),
+                            new InstrumentSheet("Cell A", "load cell", "N", "0.1", "", "", ""));
+            workspace
+                    .instruments()
+                    .calibrate(
+                            Act.by("Ada"),
+                            cell,
+                            new CalibrationSheet(LocalDate.of(2026, 4, 2), "weights", "0.1%"),
+                            Upload.of(
+                                    "weights.csv",
+                                    "reference_N,reading_N\n0,0.1\n500,502\n1000,1003\n1500,1506\n"
+                                            .concat("2000,2007\n2500,2508\n")
+                                            .getBytes(UTF_8)));
+            StudyName study = WorkspaceTest.importBars(
+                    workspace,
+                    text -> text.replace(
+                            "things = \"bars\"",
+                            "things = \"bars\"\ninstrument = { \"load cell\" = \"Cell A\" }"));
+            write(workspace, study, zip);
+            here = workspace.judge(study, Progress.SILENT);
+        }
+        assertThat(check(zip).differences()).isEmpty();
+        assertThat(Zips.files(zip)).containsKey("raw/weights.csv");
+        try (Workspace empty = workspace("empty")) {
+            assertThat(bring(empty, zip)).usingRecursiveComparison().isEqualTo(here);
+            assertThat(empty.judge(empty.study("bars"), Progress.SILENT))
+                    .usingRecursiveComparison()
+                    .isEqualTo(here);
+            assertThat(empty.instruments().get("Cell A").calibrations()).hasSize(1);
+        }
+        try (Workspace other = workspace("others")) {
+            other.instruments()
+                    .add(
+                            Act.by("Ben"),
+                            new InstrumentSheet("Cell A", "load cell", "N", "1", "", "", ""));
+            assertThatThrownBy(() -> bring(other, zip))
+                    .isInstanceOf(InputException.class)
+                    .hasMessageContaining("there is another instrument 'Cell A'");
+            assertThat(other.studies()).isEmpty();
+        }
+    }
+
+    @Test
+    void carriesThePlanAsItWasSealed() throws IOException {
+        Path zip = folder.resolve("plan.zip");
+        Making here;
+        try (Workspace workspace = workspace("plan")) {
+            StudyName study = workspace.importStudy(
+                    Act.by("Ada"),
+                    StudyFile.parse("c.toml", PlansTest.STUDY),
+                    Handed.nothing());
+            workspace.plans().seal(Act.by("Ada"), study);
+            write(workspace, study, zip);
+            here = workspace.judge(study, Progress.SILENT).making();
+        }
+        assertThat(check(zip).differences()).isEmpty();
+        try (Workspace empty = workspace("empty")) {
+            assertThat(bring(empty, zip).making()).usingRecursiveComparison().isEqualTo(here);
+        }
+        JsonNode descriptor = JSON.readTree(Zips.files(zip).get("datapackage.json"));
+        assertThat(descriptor.at("/twinbar/sealedPlan/sha256").asText())
+                .isEqualTo(here.seal().orElseThrow().sha256());
+        assertThat(new String(Zips.files(zip).get("data/planned.csv"), UTF_8).lines()).hasSize(7);
     }
 
     @ParameterizedTest

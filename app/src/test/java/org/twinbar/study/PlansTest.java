@@ -33,7 +33,7 @@ import org.twinbar.study.Registered.Step;
 
 class PlansTest {
 
-    private static final String STUDY = """
+    static final String STUDY = """
             study = "cleats"
             question = "Does the coat make cleats stronger?"
             [plan]

@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -263,6 +264,11 @@ class WorkspaceTest {
 
     static StudyName importBars(Workspace workspace) {
         return importBars(workspace, ACT, TABLE);
+    }
+
+    static StudyName importBars(Workspace workspace, UnaryOperator<String> change) {
+        return workspace.importStudy(
+                ACT, StudyFile.parse("s.toml", change.apply(STUDY)), handed(TABLE));
     }
 
     private static StudyName importBars(Workspace workspace, Act act, String table) {

@@ -1,0 +1,18 @@
+package org.twinbar.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.twinbar.exchange.datapackage.DataTable;
+
+/** All that is calculated of a study, as tables of a package. */
+final class CalculatedTables {
+
+    private CalculatedTables() {}
+
+    static List<DataTable> of(JudgedStudy judged) {
+        List<DataTable> tables = new ArrayList<>(PlanAsTables.of(judged.making()));
+        tables.addAll(ResultsAsTables.of(judged));
+        tables.addAll(VerdictsAsTables.of(judged));
+        return tables;
+    }
+}
