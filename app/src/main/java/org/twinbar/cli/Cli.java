@@ -114,6 +114,7 @@ public final class Cli {
                 ShapeCommand.class,
                 SheetsCommand.class,
                 StudyCommand.class,
+                PlanCommand.class,
                 ReportCommand.class,
                 ServeCommand.class,
                 DemoCommand.class,

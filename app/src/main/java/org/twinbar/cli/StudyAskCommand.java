@@ -188,9 +188,10 @@ final class StudyAskCommand implements Callable<Integer> {
                 text.append(ComparisonsText.wrapped(
                         prompt.why() + (prompt.waits() ? "" : " May be left open."), "    "));
                 Aligned options = new Aligned();
-                prompt.options().forEach(it -> options.row(
-                        "    " + it.value(),
-                        it.label() + (it.leads().isEmpty() ? "" : ": " + it.leads())));
+                prompt.options()
+                        .forEach(it -> options.row(
+                                "    " + it.value(),
+                                it.label() + (it.leads().isEmpty() ? "" : ": " + it.leads())));
                 text.append(options);
             }
         }
@@ -206,8 +207,7 @@ final class StudyAskCommand implements Callable<Integer> {
                             "- " + it.text() + " Evidence: " + it.evidence() + ".", "  ")));
             text.append(ComparisonsText.wrapped(off.whoDecides(), "  "));
         }
-        guided.advice()
-                .forEach(it -> text.append('\n').append(ComparisonsText.wrapped(it, "")));
+        guided.advice().forEach(it -> text.append('\n').append(ComparisonsText.wrapped(it, "")));
         if (!guided.isWhole()) {
             Prompt first = guided.waiting().get(0);
             text.append("\nnext: --answer ").append(first.key()).append("=…\n");

@@ -6,6 +6,7 @@ import java.util.Arrays;
 enum Aspect {
     STUDY("study"),
     TEST("test"),
+    CURVE("curve"),
     CLAIM("claim"),
     LEFT_OUT("left out"),
     READING("reading"),

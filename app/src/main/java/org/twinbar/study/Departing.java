@@ -22,8 +22,8 @@ final class Departing {
     void planned(Change change, Optional<Making.Seal> seal, Optional<Plan> before, Plan now) {
         if (seal.isPresent() && before.isPresent()) {
             differences(before.get(), now)
-                    .forEach(what -> departures.add(new Change(
-                            what, change.when(), change.who(), change.why())));
+                    .forEach(what -> departures.add(
+                            new Change(what, change.when(), change.who(), change.why())));
         }
     }
 
@@ -50,7 +50,8 @@ final class Departing {
                     .formatted(String.join(", ", groups), String.join(", ", groupsBefore)));
         }
         if (!now.leavingOut().equals(before.leavingOut())) {
-            differences.add("the rule for leaving out is now: " + now.leavingOut().sentence());
+            differences.add(
+                    "the rule for leaving out is now: " + now.leavingOut().sentence());
         }
         if (now.blinding() != before.blinding()) {
             differences.add("the plan is now %s".formatted(now.blinding().word()));
@@ -89,8 +90,7 @@ final class Departing {
     }
 
     /** The order is told by the times of testing; a specimen that comes late is named once. */
-    void testedInOrder(
-            String code, ZonedDateTime when, Change change, Optional<Making.Seal> seal) {
+    void testedInOrder(String code, ZonedDateTime when, Change change, Optional<Making.Seal> seal) {
         Optional<Placed> placed = seal.flatMap(it -> it.plan().specimen(code));
         if (placed.isPresent()) {
             int order = placed.get().test();
@@ -114,13 +114,21 @@ final class Departing {
         Plan.LeavingOut rule = seal.get().plan().leavingOut();
         String code = value.path("specimen").asText();
         String why = entry.reason().orElse("no reason was given");
-        boolean seen = LeftOut.Sight.AFTER_VALUE_WAS_SEEN.name().equals(value.path("sight").asText());
+        boolean seen = LeftOut.Sight.AFTER_VALUE_WAS_SEEN
+                .name()
+                .equals(value.path("sight").asText());
         if (seen && rule.sight() == Plan.LeavingOut.Sight.BEFORE) {
-            add("%s was left out after its value was seen, against the plan's rule"
-                    .formatted(code), entry, why);
-        } else if (rule.reasons().stream().noneMatch(why::startsWith)) {
-            add("%s was left out for a reason that the plan's rule does not name"
-                    .formatted(code), entry, why);
+            add(
+                    "%s was left out after its value was seen, against the plan's rule"
+                            .formatted(code),
+                    entry,
+                    why);
+        } else if (!rule.allows(why)) {
+            add(
+                    "%s was left out for a reason that the plan's rule does not name"
+                            .formatted(code),
+                    entry,
+                    why);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.ZonedDateTime;
@@ -65,8 +66,7 @@ final class Draft {
         say(aspect, value, Optional.empty(), Optional.empty());
     }
 
-    void say(
-            Aspect aspect, ObjectNode value, Optional<String> reason, Optional<UUID> supersedes) {
+    void say(Aspect aspect, ObjectNode value, Optional<String> reason, Optional<UUID> supersedes) {
         try {
             fresh.add(new Entry(
                     act.entry(fresh.size()),
@@ -122,6 +122,15 @@ final class Draft {
 
     private static String parent(String name) {
         return name.substring(0, name.lastIndexOf('/') + 1);
+    }
+
+    /** Hands in a curve that a test's table came without. */
+    void curve(UUID test, String name, Upload curve) {
+        ObjectNode value = JsonNodeFactory.instance.objectNode();
+        value.put("test", test.toString());
+        value.put("name", name);
+        value.set("file", State.json(take(curve)));
+        say(Aspect.CURVE, value);
     }
 
     KeptFile take(Upload upload) {
@@ -212,7 +221,7 @@ final class Draft {
         return State.of(all, new Instruments(store, clock));
     }
 
-    private byte[] bytes(KeptFile file) {
+    byte[] bytes(KeptFile file) {
         Upload upload = uploads.get(file.sha256());
         return upload == null ? store.files().read(new Digest(file.sha256())) : upload.bytes();
     }

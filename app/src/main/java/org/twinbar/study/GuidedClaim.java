@@ -71,7 +71,7 @@ public final class GuidedClaim {
                     .forEach(it -> conditions.add(new Answer.Condition(
                             it.text(), "%s; wanted: %s".formatted(NO_EVIDENCE, it.evidence()))));
         }
-        return Optional.of(new Answer.OffBench(
-                String.join(", ", topics), conditions, String.join(" ", who)));
+        return Optional.of(
+                new Answer.OffBench(String.join(", ", topics), conditions, String.join(" ", who)));
     }
 }

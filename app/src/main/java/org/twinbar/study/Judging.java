@@ -225,20 +225,20 @@ final class Judging {
                     question.name(),
                     "No readings of the %s test are here yet.".formatted(question.method())));
         }
-        Asked asked = question.asked();
-        Property property = property(question.method(), asked.property());
+        Property property = property(question.method(), question.asked().property());
         List<JudgedSpecimen> tested = specimens.stream()
                 .filter(it -> it.method().equals(question.method()))
                 .toList();
         if (tested.stream().anyMatch(it -> it.group().equals(Planned.KEY_CLOSED))) {
             return List.of(new Answer.Unanswered(question.name(), Planned.WHY_CLOSED));
         }
+        Asked asked = Planned.layout(
+                question.asked(), tested, state.making().making(For.WHOEVER_READS, Set.of()));
         List<Observation> observations = Observing.of(tested, property, asked);
         Subject subject = new Subject(
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
-        List<Property> properties =
-                description(question.method()).properties();
+        List<Property> properties = description(question.method()).properties();
         List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked).stream()
                 .map(it -> PartAndMaterial.beside(it, tested, properties, property, asked))
                 .toList();

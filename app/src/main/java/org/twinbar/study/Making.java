@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.finding.Finding;
+import org.twinbar.planning.Pilot;
 
 /**
  * How the specimens of a study came to be: the plan as it was sealed, what departed from it, and
@@ -13,6 +14,7 @@ import org.twinbar.finding.Finding;
  * @param seal where it was sealed
  * @param keyOpened when, by whom and why; empty while groups are kept from whoever reads
  * @param specimens in the order of testing, kind by kind
+ * @param pilots what was read on them; never compared
  * @param mixes that were weighed, by number
  * @param departures from what was sealed, the oldest first
  * @param findings on the plan, the films and the mixes
@@ -22,6 +24,7 @@ public record Making(
         Optional<Seal> seal,
         Optional<Change> keyOpened,
         List<Registered> specimens,
+        List<Pilots> pilots,
         List<MixMade> mixes,
         List<Change> departures,
         List<Finding> findings) {
@@ -31,6 +34,7 @@ public record Making(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             List.of(),
             List.of(),
             List.of(),
@@ -45,7 +49,26 @@ public record Making(
      */
     public record Seal(Plan plan, String text, String sha256, ZonedDateTime when, String who) {}
 
+    /**
+     * What was read on pilot specimens of a kind.
+     *
+     * @param series its name
+     * @param what was read, such as {@code strength in MPa}
+     */
+    public record Pilots(
+            String series, String what, List<Double> values, ZonedDateTime when, String who) {
+        public Pilots {
+            values = List.copyOf(values);
+        }
+
+        /** Returns the scatter that they tell. */
+        public Pilot told() {
+            return Pilot.of(values.stream().mapToDouble(Double::doubleValue).toArray());
+        }
+    }
+
     public Making {
+        pilots = List.copyOf(pilots);
         specimens = List.copyOf(specimens);
         mixes = List.copyOf(mixes);
         departures = List.copyOf(departures);

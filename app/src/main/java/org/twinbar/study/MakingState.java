@@ -39,6 +39,7 @@ final class MakingState {
     private final Map<List<Object>, UUID> lastMeasured = new HashMap<>();
     private final Map<String, List<Photo>> photos = new HashMap<>();
     private final Map<String, Fate> fates = new HashMap<>();
+    private final List<Making.Pilots> pilots = new ArrayList<>();
     private final Map<Integer, MixMade> mixes = new TreeMap<>();
     private final Map<Integer, UUID> lastMix = new HashMap<>();
     private final Set<List<Object>> cells = new HashSet<>();
@@ -84,10 +85,21 @@ final class MakingState {
                     new Fate(
                             Fate.Kind.valueOf(value.path("fate").asText()),
                             entry.reason().orElse("")));
+        } else if (entry.aspect().equals(Aspect.PILOT.word())) {
+            List<Double> values = new ArrayList<>();
+            value.path("values").forEach(each -> values.add(each.asDouble()));
+            pilots.add(new Making.Pilots(
+                    value.path("series").asText(),
+                    value.path("what").asText(),
+                    values,
+                    when,
+                    entry.who()));
         } else if (entry.aspect().equals(Aspect.MIX.word())) {
             mix(entry, value);
         } else if (entry.aspect().equals(Aspect.READING.word())) {
-            if (cells.add(List.of(value.path("test").asText(), value.path("line").asInt(),
+            if (cells.add(List.of(
+                    value.path("test").asText(),
+                    value.path("line").asInt(),
                     value.path("column").asText()))) {
                 lastRead.put(value.path("specimen").asText(), when);
             }
@@ -227,6 +239,7 @@ final class MakingState {
                 seal,
                 keyOpened,
                 specimens,
+                pilots,
                 List.copyOf(mixes.values()),
                 departures(withReadings),
                 plan.map(it -> it.allocation().design().limits()).orElse(List.of()));
@@ -238,8 +251,12 @@ final class MakingState {
         List<String> early = new ArrayList<>();
         if (seal.isPresent()) {
             for (Placed one : seal.get().plan().allocation().specimens()) {
-                String method =
-                        seal.get().plan().allocation().design().series(one.series()).method();
+                String method = seal.get()
+                        .plan()
+                        .allocation()
+                        .design()
+                        .series(one.series())
+                        .method();
                 Optional<ZonedDateTime> read = Optional.ofNullable(lastRead.get(one.code()))
                         .or(() -> Optional.ofNullable(tests.get(method)));
                 if (withReadings.contains(one.code())
@@ -260,8 +277,7 @@ final class MakingState {
         return departures;
     }
 
-    private Registered registered(
-            Plan from, Placed one, boolean shown, Set<String> withReadings) {
+    private Registered registered(Plan from, Placed one, boolean shown, Set<String> withReadings) {
         List<Done> steps = done.getOrDefault(one.code(), List.of());
         Fate otherwise = withReadings.contains(one.code())
                 ? new Fate(Fate.Kind.TESTED, "")

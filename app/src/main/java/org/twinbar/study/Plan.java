@@ -62,11 +62,7 @@ public record Plan(
 
         /** What nobody who saw the value could misuse; common practice, no source. */
         public static final LeavingOut USUAL = new LeavingOut(
-                List.of(
-                        "broke or was damaged in handling",
-                        "misprinted: seen before it was tested",
-                        "the instrument failed while it was tested"),
-                Sight.BEFORE);
+                List.of("broken in handling", "misprinted", "instrument failed"), Sight.BEFORE);
 
         public LeavingOut {
             reasons = List.copyOf(reasons);
@@ -80,8 +76,15 @@ public record Plan(
             String when = sight == Sight.BEFORE ? "before its value is seen" : "at any time";
             return reasons.isEmpty()
                     ? "No specimen is left out."
-                    : "A specimen is left out only %s, and only where it %s."
-                            .formatted(when, String.join("; or ", reasons));
+                    : "A specimen is left out only %s, and only as one of: %s."
+                            .formatted(when, String.join(", ", reasons));
+        }
+
+        /** Returns whether a reason that somebody gave is one that the rule names. */
+        boolean allows(String why) {
+            String small = why.toLowerCase(Locale.ROOT);
+            return reasons.stream()
+                    .anyMatch(reason -> small.contains(reason.toLowerCase(Locale.ROOT)));
         }
     }
 

@@ -64,8 +64,9 @@ final class PlanKeys {
         try {
             Design design = design(keys);
             long seed = keys.whole("seed").orElse(1);
-            List<Placed> specimens =
-                    keys.tables("specimen", SPECIMEN).stream().map(PlanKeys::placed).toList();
+            List<Placed> specimens = keys.tables("specimen", SPECIMEN).stream()
+                    .map(PlanKeys::placed)
+                    .toList();
             Allocation allocation = specimens.isEmpty()
                     ? Allocation.of(design, seed)
                     : new Allocation(design, seed, specimens);

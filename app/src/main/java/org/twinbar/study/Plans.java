@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.twinbar.exchange.InputException;
+import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
 import org.twinbar.planning.Canonical;
+import org.twinbar.planning.Pilot;
 import org.twinbar.planning.Placed;
+import org.twinbar.planning.PlanException;
 import org.twinbar.planning.Series;
 
 /** What a person does with the plan of a study: keep it, seal it, start its tests, open its key. */
@@ -101,6 +104,29 @@ public final class Plans {
     }
 
     /**
+     * Notes what was read on pilot specimens; they tell the scatter, and are never compared.
+     *
+     * @param what was read, with its unit
+     * @throws InputException where the plan has no such kind of specimens, or they tell no scatter
+     */
+    public void pilots(Act act, StudyName study, String series, String what, List<Double> values) {
+        workspace.change(act, study, draft -> {
+            Plan plan = planned(draft.state().making());
+            try {
+                plan.allocation().design().series(series);
+                Pilot.of(values.stream().mapToDouble(Double::doubleValue).toArray());
+            } catch (PlanException e) {
+                throw new InputException(e.getMessage());
+            }
+            ObjectNode value = JsonNodeFactory.instance.objectNode();
+            value.put("series", series);
+            value.put("what", what);
+            values.forEach(value.putArray("values")::add);
+            draft.say(Aspect.PILOT, value);
+        });
+    }
+
+    /**
      * Opens the key of a blind plan: from now on results are told by group.
      *
      * @param why needed while specimens are not tested
@@ -125,7 +151,8 @@ public final class Plans {
                         "%s %s no result yet (%s): test them or note their fate, or say why the key must be opened now"
                                 .formatted(
                                         waiting.size(),
-                                        waiting.size() == 1 ? "specimen of the plan has"
+                                        waiting.size() == 1
+                                                ? "specimen of the plan has"
                                                 : "specimens of the plan have",
                                         first(waiting)));
             }
@@ -147,8 +174,7 @@ public final class Plans {
 
     /**
      * Returns the table of a test of the plan: a row for each specimen in the order of testing,
-     * with
-     * blank cells for what the method asks. It says nothing of groups, which the plan knows.
+     * with blank cells for what the method asks. It says nothing of groups, which the plan knows.
      *
      * @throws InputException where the plan has no such test
      */
@@ -173,6 +199,45 @@ public final class Plans {
                 study,
                 new StudyFile.Test(sheet, name, Optional.empty()),
                 Handed.among(List.of(upload)));
+    }
+
+    /**
+     * Fills blank cells of a test with the readings of a file, matched by the codes of specimens.
+     *
+     * @param curves the curves that the file names
+     * @throws InputException where a code is none of the test's, or a cell holds another value;
+     *     nothing was filled then
+     */
+    public void fill(Act act, StudyName study, String method, Upload readings, Handed curves) {
+        workspace.change(act, study, draft -> Filling.fill(draft, method, readings, curves));
+    }
+
+    /**
+     * Returns the kinds of specimens that the claims ask for: one for each test and way up.
+     *
+     * @throws InputException where the study asks no question yet
+     */
+    public List<Series> seriesForClaims(StudyName study, int perGroup, int pilots) {
+        List<Series> series = SeriesForClaims.of(
+                workspace.state(study).claims(), workspace.methods(), perGroup, pilots);
+        if (series.isEmpty()) {
+            throw new InputException(
+                    "the study asks no question yet that specimens could answer: add a claim first");
+        }
+        return series;
+    }
+
+    /**
+     * Returns the scatter of a property as all studies of this workspace show it; empty where none
+     * has two specimens that were made alike.
+     */
+    public Optional<EarlierScatter> earlierScatter(String method, Property property) {
+        List<JudgedStudy> studies = workspace.studies().stream()
+                .filter(study -> workspace.state(study).test(method).isPresent())
+                .map(study -> workspace.judge(study, Progress.SILENT))
+                .filter(study -> !study.making().keyClosed())
+                .toList();
+        return EarlierScatter.of(studies, method, property);
     }
 
     /** Returns the kinds of specimens that a test of the plan is made on. */

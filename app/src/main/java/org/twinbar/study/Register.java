@@ -61,8 +61,8 @@ public final class Register {
         workspace.change(act, study, draft -> {
             planned(draft, code);
             if (measured.quantity().isBlank() || measured.values().isEmpty()) {
-                throw new InputException("a measurement of '%s' needs its name and its values"
-                        .formatted(code));
+                throw new InputException(
+                        "a measurement of '%s' needs its name and its values".formatted(code));
             }
             for (double value : measured.values()) {
                 if (!(value > 0 && Double.isFinite(value))) {
@@ -76,7 +76,10 @@ public final class Register {
             if (last.isPresent() && why.filter(it -> !it.isBlank()).isEmpty()) {
                 throw new InputException(
                         "the %s of '%s' %s treatment is here already: say why it is another now"
-                                .formatted(measured.quantity(), code, measured.moment().word()));
+                                .formatted(
+                                        measured.quantity(),
+                                        code,
+                                        measured.moment().word()));
             }
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("specimen", code);
@@ -168,8 +171,8 @@ public final class Register {
         return plan.specimen(code).orElseThrow(() -> {
             List<String> codes =
                     plan.allocation().specimens().stream().map(Placed::code).toList();
-            return new InputException("the plan has no specimen '%s'%s"
-                    .formatted(code, Spelling.hint(code, codes)));
+            return new InputException(
+                    "the plan has no specimen '%s'%s".formatted(code, Spelling.hint(code, codes)));
         });
     }
 }

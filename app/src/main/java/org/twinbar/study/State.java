@@ -49,6 +49,13 @@ final class State {
         KeptTest {
             curves = Ordered.copy(curves);
         }
+
+        /** Returns the test with a curve that was handed in after its table. */
+        KeptTest with(String name, KeptFile curve) {
+            Map<String, KeptFile> more = new LinkedHashMap<>(curves);
+            more.put(name, curve);
+            return new KeptTest(id, sheet, table, more);
+        }
     }
 
     /** A specimen: its code is its own within the one table that never changes. */
@@ -91,6 +98,11 @@ final class State {
             head = head(value);
         } else if (entry.aspect().equals(Aspect.TEST.word())) {
             tests.add(test(entry.id(), value));
+        } else if (entry.aspect().equals(Aspect.CURVE.word())) {
+            tests.replaceAll(
+                    test -> test.id().toString().equals(value.path("test").asText())
+                            ? test.with(value.path("name").asText(), file(value.path("file")))
+                            : test);
         } else if (entry.aspect().equals(Aspect.CLAIM.word())) {
             claims.add(Claim.read("workspace", value));
         } else if (entry.aspect().equals(Aspect.LEFT_OUT.word())) {

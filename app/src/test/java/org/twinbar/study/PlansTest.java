@@ -129,8 +129,10 @@ class PlansTest {
                 .allMatch(it -> !it.factors().containsKey("mix"))
                 .allMatch(it -> it.factors().get("print_run").equals("1"));
         assertThat(closed.claims().get(0).answers().get(0))
-                .isInstanceOfSatisfying(Answer.Unanswered.class, it -> assertThat(it.reason())
-                        .startsWith("The key of the blind plan is closed"));
+                .isInstanceOfSatisfying(
+                        Answer.Unanswered.class,
+                        it -> assertThat(it.reason())
+                                .startsWith("The key of the blind plan is closed"));
         assertRefused(
                 () -> workspace.plans().openKey(act(), study, Optional.empty()),
                 "6 specimens of the plan have no result yet (");
@@ -174,8 +176,7 @@ class PlansTest {
                 .contains("\"worth\":\"5%\"")
                 .contains("leaving out\tbefore\t");
         assertThat(seal.plan()).isEqualTo(plan());
-        assertRefused(
-                () -> workspace.plans().seal(act(), study), "the plan is sealed already");
+        assertRefused(() -> workspace.plans().seal(act(), study), "the plan is sealed already");
     }
 
     @Test
@@ -194,8 +195,7 @@ class PlansTest {
                 () -> workspace.plans().keep(act(), study, other, Optional.empty()),
                 "the plan is sealed: a change of it needs its reason");
         workspace.plans().keep(act(), study, other, Optional.of("a spool was left"));
-        workspace.addClaim(
-                act(), study, new Claim("Stiffer", "", List.of(), Optional.empty()));
+        workspace.addClaim(act(), study, new Claim("Stiffer", "", List.of(), Optional.empty()));
         assertThat(workspace.plans().of(study).departures())
                 .extracting(Change::what)
                 .containsExactly(
@@ -288,10 +288,12 @@ class PlansTest {
         List<String> codes = plan().allocation().specimens().stream()
                 .map(Placed::code)
                 .collect(Collectors.toList());
-        leaveOut(codes.get(0), LeftOut.Sight.BEFORE_VALUE_WAS_SEEN,
-                "broke or was damaged in handling");
-        leaveOut(codes.get(1), LeftOut.Sight.AFTER_VALUE_WAS_SEEN,
-                "broke or was damaged in handling");
+        leaveOut(
+                codes.get(0),
+                LeftOut.Sight.BEFORE_VALUE_WAS_SEEN,
+                "Broken in handling: it slipped");
+        leaveOut(
+                codes.get(1), LeftOut.Sight.AFTER_VALUE_WAS_SEEN, "Broken in handling: it slipped");
         leaveOut(codes.get(2), LeftOut.Sight.BEFORE_VALUE_WAS_SEEN, "looked weak");
         assertThat(workspace.plans().of(study).departures())
                 .extracting(Change::what)

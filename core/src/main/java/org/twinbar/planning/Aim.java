@@ -92,13 +92,13 @@ public sealed interface Aim {
     }
 
     /**
-     * A level that a share of parts clears: the one-sided 95 % tolerance limit of normal values lies
-     * above it.
+     * A level that a share of parts clears: the one-sided 95 % tolerance limit of normal values
+     * lies above it.
      *
-     * <pre>P(T′ ≥ √n·k), T′ noncentral t, n − 1 degrees of freedom, noncentrality √n·margin/scatter</pre>
+     * <pre>P(T′ ≥ √n·k), T′ noncentral t, df n − 1, noncentrality √n·margin/scatter</pre>
      *
-     * <p>k from {@link ToleranceFactor#oneSided}. Source: METHODS.md I.7; the tolerance limit
-     * mean − k·s clears the level where (mean − level)/s ≥ k.
+     * <p>k from {@link ToleranceFactor#oneSided}. Source: METHODS.md I.7; the tolerance limit mean
+     * − k·s clears the level where (mean − level)/s ≥ k.
      *
      * @param margin of the expected mean over the level
      * @param scatter of a specimen, in the unit of the margin

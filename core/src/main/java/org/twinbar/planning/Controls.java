@@ -77,7 +77,8 @@ public final class Controls {
             "where the resin is thinned, or parts are wiped with solvent",
             "Solvent softens and welds some plastics: it can be what made the difference.");
     private static final Offered ADDED_WALL = new Offered(
-            PlannedGroup.further("added wall", "a wall more instead of the coat, of the same grams"),
+            PlannedGroup.further(
+                    "added wall", "a wall more instead of the coat, of the same grams"),
             "where the claim is about the part",
             "A coat makes the part thicker: the same grams printed as wall may do as much for less.");
     private static final Offered DRIED = new Offered(

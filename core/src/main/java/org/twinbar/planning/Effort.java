@@ -95,8 +95,7 @@ public record Effort(
 
     private static void require(double value, String what) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new PlanException(
-                    "The %s must be zero or more, not %s.".formatted(what, value));
+            throw new PlanException("The %s must be zero or more, not %s.".formatted(what, value));
         }
     }
 }

@@ -16,8 +16,7 @@ import org.twinbar.finding.Finding.Kind;
  * @param power that is wanted
  * @param findings what a person should know
  */
-public record Numbers(
-        List<Row> rows, OptionalInt enough, double power, List<Finding> findings) {
+public record Numbers(List<Row> rows, OptionalInt enough, double power, List<Finding> findings) {
 
     /** No verdict rests on fewer. */
     public static final int FEWEST = 3;

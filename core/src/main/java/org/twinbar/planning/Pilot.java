@@ -8,7 +8,8 @@ import org.twinbar.statistics.StandardDeviation;
  *
  * @param mean of their values
  * @param scatter their standard deviation s
- * @param cautious upper 80 % limit of the scatter: s·√(ν/χ²₀.₂,ν), ν = n − 1. Source: METHODS.md I.4
+ * @param cautious upper 80 % limit of the scatter: s·√(ν/χ²₀.₂,ν), ν = n − 1. Source: METHODS.md
+ *     I.4
  * @param number n of them
  */
 public record Pilot(double mean, double scatter, double cautious, int number) {

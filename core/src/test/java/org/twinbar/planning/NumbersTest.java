@@ -13,8 +13,7 @@ import org.twinbar.statistics.PlannedEffect;
 
 class NumbersTest {
 
-    private static final Aim FIFTEEN =
-            new Aim.Change(new PlannedEffect.Ratio(1.15, 1.05, 0.06));
+    private static final Aim FIFTEEN = new Aim.Change(new PlannedEffect.Ratio(1.15, 1.05, 0.06));
 
     @Test
     void showsWhatEachNumberTellsAndTakes() {
@@ -98,16 +97,13 @@ class NumbersTest {
     }
 
     private static Numbers.Row row(Numbers numbers, int perGroup) {
-        List<Numbers.Row> rows = numbers.rows().stream()
-                .filter(it -> it.perGroup() == perGroup)
-                .toList();
+        List<Numbers.Row> rows =
+                numbers.rows().stream().filter(it -> it.perGroup() == perGroup).toList();
         assertThat(rows).hasSize(1);
         return rows.get(0);
     }
 
     private static void refuses(ThrowingCallable call, String part) {
-        assertThatThrownBy(call)
-                .isInstanceOf(PlanException.class)
-                .hasMessageContaining(part);
+        assertThatThrownBy(call).isInstanceOf(PlanException.class).hasMessageContaining(part);
     }
 }

@@ -10,7 +10,13 @@ import org.twinbar.method.Answering.WayUp;
 final class LeakClaims {
 
     private static final List<String> WORDS = List.of(
-            "watertight", "water-tight", "waterproof", "water-proof", "leak", "tight", "dry",
+            "watertight",
+            "water-tight",
+            "waterproof",
+            "water-proof",
+            "leak",
+            "tight",
+            "dry",
             "seal");
     private static final String HEAD = "Under which head, the height of liquid above the wall?";
     private static final Typical DEEP = new Typical("500 mm", "half a metre");

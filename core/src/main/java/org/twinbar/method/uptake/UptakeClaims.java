@@ -8,15 +8,14 @@ import org.twinbar.method.Answering.WayUp;
 /** Which claims are answered so; the usual scatters are common practice, without a source. */
 final class UptakeClaims {
 
-    static final List<Answering> ANSWERING = List.of(
-            Answering.of(
-                            "takes up less water",
-                            List.of("absor", "moistur", "humid", "uptake", "soak", "takes up"),
-                            "weighed dry, soaked and wiped",
-                            UptakeForm.UPTAKE,
-                            Better.LOWER)
-                    .scattering(0.1)
-                    .on("disc-50x3", WayUp.ANY));
+    static final List<Answering> ANSWERING = List.of(Answering.of(
+                    "takes up less water",
+                    List.of("absor", "moistur", "humid", "uptake", "soak", "takes up"),
+                    "weighed dry, soaked and wiped",
+                    UptakeForm.UPTAKE,
+                    Better.LOWER)
+            .scattering(0.1)
+            .on("disc-50x3", WayUp.ANY));
 
     private UptakeClaims() {}
 }

@@ -91,10 +91,10 @@ public final class ClaimGuide {
 
     private static Prompt topic(String words, Map<String, List<Way>> topics, Answers given) {
         List<Option> options = new ArrayList<>();
-        topics.forEach((topic, ways) -> options.add(
-                new Option(topic, topic, "tests: " + titles(ways))));
-        OffBench.ALL.forEach(it -> options.add(new Option(
-                it.topic(), it.topic(), "conditions and who decides; no test here")));
+        topics.forEach(
+                (topic, ways) -> options.add(new Option(topic, topic, "tests: " + titles(ways))));
+        OffBench.ALL.forEach(it -> options.add(
+                new Option(it.topic(), it.topic(), "conditions and who decides; no test here")));
         Set<String> matched = new LinkedHashSet<>();
         boolean doubtful = false;
         for (String word : BETWEEN_WORDS.split(words.toLowerCase(Locale.ROOT))) {
@@ -149,8 +149,7 @@ public final class ClaimGuide {
     }
 
     private static boolean matches(String words, List<String> beginnings) {
-        String small = " " + String.join(
-                " ", BETWEEN_WORDS.split(words.toLowerCase(Locale.ROOT)));
+        String small = " " + String.join(" ", BETWEEN_WORDS.split(words.toLowerCase(Locale.ROOT)));
         return beginnings.stream().anyMatch(it -> small.contains(" " + it));
     }
 }

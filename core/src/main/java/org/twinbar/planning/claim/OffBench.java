@@ -46,7 +46,14 @@ public record OffBench(
                     "The rules of the place where it is used and sold, and an accredited laboratory, decide; a bench at home cannot."),
             new OffBench(
                     "bearing loads that people depend on",
-                    List.of("lift", "load-bearing", "climb", "safety", "certif", "hoist", "harness"),
+                    List.of(
+                            "lift",
+                            "load-bearing",
+                            "climb",
+                            "safety",
+                            "certif",
+                            "hoist",
+                            "harness"),
                     List.of(
                             condition(
                                     "The loads of use, the shocks among them, and what happens if it breaks are written down by somebody who answers for it.",

@@ -45,9 +45,10 @@ final class SaidSizes {
         } else {
             try {
                 Quantity one = Quantity.parse(number + " " + unitOf(plain, unit));
-                said.add(plain.startsWith("week")
-                        ? new Quantity(DAYS_OF_A_WEEK * one.value(), one.unit())
-                        : one);
+                said.add(
+                        plain.startsWith("week")
+                                ? new Quantity(DAYS_OF_A_WEEK * one.value(), one.unit())
+                                : one);
             } catch (QuantityException e) {
                 // Words of a claim are anybody's: a number that means nothing here is left aside.
                 return;

@@ -67,14 +67,20 @@ final class TopicGuide {
                         way.value(),
                         way.answering().how(),
                         "gives the %s, by the test '%s'"
-                                .formatted(label(way.answering().property()), way.description()
-                                        .title())))
+                                .formatted(
+                                        label(way.answering().property()),
+                                        way.description().title())))
                 .toList();
         Optional<String> only =
                 options.size() == 1 ? Optional.of(options.get(0).value()) : Optional.empty();
         Optional<String> how = choice(
-                "how", "How is it to be shown?", "Each way answers another question.", options, only);
-        how.flatMap(value -> ways.stream().filter(way -> way.value().equals(value)).findFirst())
+                "how",
+                "How is it to be shown?",
+                "Each way answers another question.",
+                options,
+                only);
+        how.flatMap(value ->
+                        ways.stream().filter(way -> way.value().equals(value)).findFirst())
                 .ifPresent(this::ask);
     }
 
@@ -84,8 +90,7 @@ final class TopicGuide {
         List<Optional<PrintOrientation>> orientations = orientations(answering);
         String kind = kind(property);
         Map<String, String> stated = stated(answering);
-        Optional<Proposal.Level> level =
-                kind.equals(LEVEL) ? level(property) : Optional.empty();
+        Optional<Proposal.Level> level = kind.equals(LEVEL) ? level(property) : Optional.empty();
         String expect = answering.better().word();
         Optional<String> claimed = Optional.empty();
         Optional<String> worth = Optional.empty();
@@ -117,7 +122,8 @@ final class TopicGuide {
                         stated,
                         answering.shape(),
                         property.equals(answering.property())
-                                        || property.scale() == answering.property().scale()
+                                        || property.scale()
+                                                == answering.property().scale()
                                 ? answering.usualScatter()
                                 : java.util.OptionalDouble.empty(),
                         looksLike(property, level, worth)));
@@ -188,7 +194,8 @@ final class TopicGuide {
             return COMPARED;
         }
         boolean named = property.scale() == Scale.YES_NO
-                || said.in(property.unit()).isPresent() && !property.unit().symbol().equals("%");
+                || said.in(property.unit()).isPresent()
+                        && !property.unit().symbol().equals("%");
         return choice(
                         "kind",
                         "Better than untreated parts, or good enough by itself?",
@@ -311,9 +318,7 @@ final class TopicGuide {
         boolean same = expect.equals(Better.UNCHANGED.word());
         return size(
                 "worth",
-                same
-                        ? "Which change would matter?"
-                        : "Which change would be worth having?",
+                same ? "Which change would matter?" : "Which change would be worth having?",
                 same
                         ? "No data can show that there is none at all."
                         : "A change that is real may still be too small to take the trouble.",
@@ -346,9 +351,7 @@ final class TopicGuide {
                         answer,
                         it -> level
                                 ? Quantity.parse(it, property.unit())
-                                : relative
-                                        ? Quantity.parseShare(it)
-                                        : difference(it, property)));
+                                : relative ? Quantity.parseShare(it) : difference(it, property)));
         return prompt.answer();
     }
 
@@ -375,7 +378,11 @@ final class TopicGuide {
     }
 
     private Optional<String> choice(
-            String name, String question, String why, List<Option> options, Optional<String> usual) {
+            String name,
+            String question,
+            String why,
+            List<Option> options,
+            Optional<String> usual) {
         Prompt prompt = new Prompt(
                 key(name),
                 question,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -45,7 +46,9 @@ class ClaimGuideTest {
     void asksWhatIsMeantWhereTheWordsDontSay() {
         Prompt topic = prompt(guide("makes it superb"), "topic");
         assertThat(topic.waits()).isTrue();
-        assertThat(topic.options()).extracting(Prompt.Option::value).contains("stronger", "tougher");
+        assertThat(topic.options())
+                .extracting(Prompt.Option::value)
+                .contains("stronger", "tougher");
         assertThat(guide("airtight and tight").prompts().get(0).waits())
                 .as("'tight' alone may be either")
                 .isTrue();
@@ -68,10 +71,14 @@ class ClaimGuideTest {
     void makesAQuestionForEachWayUp() {
         Guided whole = guide(
                 "10 % stronger",
-                "how", "tensile.strength",
-                "per", "peak_force",
-                "orientation", "flat,upright",
-                "worth", "5%");
+                "how",
+                "tensile.strength",
+                "per",
+                "peak_force",
+                "orientation",
+                "flat,upright",
+                "worth",
+                "5%");
         assertThat(whole.isWhole()).isTrue();
         assertThat(whole.proposals())
                 .extracting(Proposal::name)
@@ -91,7 +98,8 @@ class ClaimGuideTest {
 
     @Test
     void asksOfHeatResistantAtWhatLoad() {
-        Guided asked = guide("withstands 60 °C heat", "how", "heat-deflection.deflection_temperature");
+        Guided asked =
+                guide("withstands 60 °C heat", "how", "heat-deflection.deflection_temperature");
         Prompt load = prompt(asked, "heat-resistant.stress");
         assertThat(load.question()).startsWith("At what load");
         assertThat(load.waits()).isTrue();
@@ -99,9 +107,12 @@ class ClaimGuideTest {
         assertThat(prompt(asked, "heat-resistant.at").answer()).hasValue("60 °C");
         Guided whole = guide(
                 "withstands 60 °C heat",
-                "how", "heat-deflection.deflection_temperature",
-                "stress", "0.45 MPa",
-                "orientation", "flat");
+                "how",
+                "heat-deflection.deflection_temperature",
+                "stress",
+                "0.45 MPa",
+                "orientation",
+                "flat");
         assertThat(whole.proposals().get(0).stated()).containsEntry("stress", "0.45 MPa");
         assertThat(whole.proposals().get(0).level())
                 .hasValue(new Proposal.Level(Optional.of("60 °C"), "90%"));
@@ -115,9 +126,10 @@ class ClaimGuideTest {
         assertThat(prompt(asked, "watertight.of").answer()).hasValue("90%");
         assertThat(asked.isWhole()).isTrue();
         assertThat(asked.advice())
-                .containsExactly("To show that 90% of parts pass 'dry for the time of the claim' takes"
-                        + " 29 of them, all of which pass; the mass lost through the wall per hour"
-                        + " (how = leak.leak_rate) answers with far fewer.");
+                .containsExactly(
+                        "To show that 90% of parts pass 'dry for the time of the claim' takes"
+                                + " 29 of them, all of which pass; the mass lost through the wall per hour"
+                                + " (how = leak.leak_rate) answers with far fewer.");
         assertThat(guide("watertight", "how", "leak.leak_free").waiting())
                 .extracting(Prompt::key)
                 .containsExactly("watertight.head", "watertight.claim_time");
@@ -128,7 +140,9 @@ class ClaimGuideTest {
         Guided food = guide("Food-safe");
         assertThat(food.isWhole()).isTrue();
         assertThat(food.proposals()).isEmpty();
-        assertThat(food.offBench()).extracting(OffBench::topic).containsExactly("contact with food");
+        assertThat(food.offBench())
+                .extracting(OffBench::topic)
+                .containsExactly("contact with food");
         assertThat(guide("Food-safe and 10 % stronger", "topic", "stronger").offBench())
                 .as("what was said of food is not lost by another answer")
                 .hasSize(1);
@@ -138,7 +152,8 @@ class ClaimGuideTest {
     void asksForTheChangeThatMattersWhereNoneIsClaimed() {
         Guided same = guide("keeps its size", "orientation", "flat");
         assertThat(same.waiting()).extracting(Prompt::key).containsExactly("keeps-its-size.worth");
-        assertThat(guide("keeps its size", "orientation", "flat", "worth", "0.3").proposals())
+        assertThat(guide("keeps its size", "orientation", "flat", "worth", "0.3")
+                        .proposals())
                 .extracting(Proposal::expect)
                 .containsExactly("same");
     }
@@ -147,15 +162,7 @@ class ClaimGuideTest {
     void refusesWhatItCannotUnderstand() {
         refuses(" ", "A claim needs its words", "how", "tensile.strength");
         refuses("stronger", "'hammering' is no answer to 'stronger.how'", "how", "hammering");
-        refuses(
-                "watertight",
-                "head",
-                "how",
-                "leak.leak_free",
-                "head",
-                "5 kg",
-                "claim_time",
-                "1 h");
+        refuses("watertight", "head", "how", "leak.leak_free", "head", "5 kg", "claim_time", "1 h");
         refuses(
                 "watertight",
                 "The head is 0 mm, must be above 0",
@@ -164,13 +171,7 @@ class ClaimGuideTest {
                 "head",
                 "0 mm");
         refuses("Food-safe", "Nothing asks for 'load'", "load", "3 N");
-        refuses(
-                "stronger",
-                "may be per cent or a factor",
-                "how",
-                "tensile.strength",
-                "worth",
-                "5");
+        refuses("stronger", "may be per cent or a factor", "how", "tensile.strength", "worth", "5");
     }
 
     @Test
@@ -181,9 +182,11 @@ class ClaimGuideTest {
                 assertThat(method.description().properties())
                         .as("what %s answers with", method.description().name())
                         .contains(answering.property());
-                assertThat(properties.add(method.description().name() + answering.property().name()))
+                assertThat(properties.add(method.description().name()
+                                + answering.property().name()))
                         .isTrue();
-                assertThat(answering.words()).allMatch(it -> it.equals(it.toLowerCase(java.util.Locale.ROOT)));
+                assertThat(answering.words())
+                        .allMatch(it -> it.equals(it.toLowerCase(Locale.ROOT)));
                 if (!answering.shape().equals("own")) {
                     assertThat(StandardShapes.named(answering.shape()))
                             .as(answering.shape())
@@ -191,7 +194,8 @@ class ClaimGuideTest {
                 }
                 answering
                         .stated()
-                        .forEach(it -> assertThat(method.description().asked()).contains(it.named()));
+                        .forEach(it ->
+                                assertThat(method.description().asked()).contains(it.named()));
             }
         }
         assertThat(properties).hasSizeGreaterThan(15);
@@ -200,7 +204,8 @@ class ClaimGuideTest {
     @ParameterizedTest
     @ValueSource(strings = {"twice as strong", "2 times as strong", "100 % stronger"})
     void readsTheClaimedSizeInManyForms(String words) {
-        assertThat(prompt(guide(words, "how", "tensile.strength"), "stronger.claimed").answer())
+        assertThat(prompt(guide(words, "how", "tensile.strength"), "stronger.claimed")
+                        .answer())
                 .hasValue("100%");
     }
 

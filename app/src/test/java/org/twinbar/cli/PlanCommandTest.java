@@ -1,0 +1,272 @@
+package org.twinbar.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The sailing club's question from an empty workspace, on the command line alone. */
+class PlanCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+
+    @BeforeEach
+    void open() {
+        desk = new Desk(folder);
+    }
+
+    private Desk.Run run(String... arguments) {
+        List<String> all = new ArrayList<>(List.of(arguments));
+        all.add("--workspace");
+        all.add(desk.path("work"));
+        return desk.run(all.toArray(String[]::new));
+    }
+
+    private void makePlan(String... more) {
+        run("study", "new", "--name", "cleats", "--question", "Does the coat help?")
+                .done();
+        run(
+                        "study",
+                        "ask",
+                        "15 % stronger",
+                        "--answer",
+                        "how=tensile.strength",
+                        "--answer",
+                        "per=peak_force",
+                        "--answer",
+                        "orientation=flat",
+                        "--answer",
+                        "worth=5%",
+                        "--treated",
+                        "coated",
+                        "--study",
+                        "cleats")
+                .done();
+        List<String> make = new ArrayList<>(List.of(
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=one coat of clear resin",
+                "--coated",
+                "coated",
+                "--mixes",
+                "2",
+                "--per-group",
+                "4"));
+        make.addAll(List.of(more));
+        run(make.toArray(String[]::new)).done();
+    }
+
+    @Test
+    void goesFromAnEmptyWorkspaceToAVerdict() throws Exception {
+        makePlan("--runs", "2");
+        run("plan", "seal", "cleats").done();
+        run("plan", "start", "cleats", "tensile", "--set", "grip_distance=65 mm")
+                .done();
+        JsonNode plan = run("plan", "show", "cleats", "--groups", "--json").json();
+        desk.file("readings.csv", readings(plan));
+        assertThat(run("plan", "fill", "cleats", "tensile", desk.path("readings.csv"))
+                        .done())
+                .isEqualTo("all 8 specimens have a result or a fate\n");
+        assertThat(run("study", "show", "cleats").done()).contains("The key of the blind plan");
+        String opened = run("plan", "open", "cleats").done();
+        assertThat(opened).startsWith("the key is open\n").contains("15 % stronger", "supported");
+        JsonNode shown = run("plan", "show", "cleats", "--json").json();
+        assertThat(shown.path("departures")).isEmpty();
+        assertThat(shown.path("seal").path("text").asText()).startsWith("twinbar plan 1\n");
+        assertThat(shown.path("specimens").get(0).path("fate").asText()).isEqualTo("tested");
+    }
+
+    /** Treated bars carry a third more; the runs differ a little. */
+    private static String[] readings(JsonNode plan) {
+        List<String> lines =
+                new ArrayList<>(List.of("specimen;peak_force_kN;width_mm;thickness_mm"));
+        for (JsonNode one : plan.path("specimens")) {
+            double force = one.path("group").asText().equals("coated") ? 1.6 : 1.2;
+            force += 0.01 * one.path("test").asInt() + 0.02 * one.path("run").asInt();
+            lines.add("%s;%s;10,02;4,01"
+                    .formatted(
+                            one.path("specimen").asText(),
+                            String.format(Locale.ROOT, "%.2f", force).replace('.', ',')));
+        }
+        return lines.toArray(String[]::new);
+    }
+
+    @Test
+    void hidesGroupsAndMixesWhileTheKeyIsClosed() {
+        makePlan();
+        JsonNode hidden = run("plan", "show", "cleats", "--json").json();
+        assertThat(hidden.path("keyClosed").asBoolean()).isTrue();
+        for (JsonNode one : hidden.path("specimens")) {
+            assertThat(one.has("group") || one.has("mix")).isFalse();
+        }
+        assertThat(run("plan", "show", "cleats").done()).contains("hidden", "not sealed yet");
+        JsonNode shown = run("plan", "show", "cleats", "--groups", "--json").json();
+        assertThat(shown.path("specimens").findValuesAsText("group")).contains("plain", "coated");
+        assertThat(shown.path("specimens").findValuesAsText("mix")).contains("1", "2");
+    }
+
+    @Test
+    void tellsWhatEachNumberShowsAndTakes() {
+        JsonNode numbers = run(
+                        "plan",
+                        "numbers",
+                        "--method",
+                        "tensile",
+                        "--property",
+                        "peak_force",
+                        "--expected",
+                        "15%",
+                        "--worth",
+                        "5%",
+                        "--filament",
+                        "4.2 g",
+                        "--filament-price",
+                        "25",
+                        "--json")
+                .json();
+        assertThat(numbers.path("scatter").asDouble()).isEqualTo(0.06);
+        assertThat(numbers.path("scatterFrom").asText()).contains("common practice");
+        assertThat(numbers.path("perGroup").asInt()).isEqualTo(8);
+        JsonNode cups = run("plan", "numbers", "--method", "leak", "--json").json();
+        assertThat(cups.path("perGroup").asInt()).isEqualTo(29);
+        assertThat(run(
+                                "plan",
+                                "numbers",
+                                "--method",
+                                "oven",
+                                "--above",
+                                "6 °C",
+                                "--scatter",
+                                "2 °C",
+                                "--json")
+                        .json()
+                        .path("perGroup")
+                        .asInt())
+                .isBetween(5, 12);
+        assertThat(run("plan", "numbers", "--method", "oven", "--expected", "5 °C")
+                        .done())
+                .contains("scatter 2 °C, usual for the test", "per group find it");
+    }
+
+    @Test
+    void takesTheScatterOfEarlierStudies() {
+        desk.file(
+                "bars.csv",
+                "specimen,group,area_mm2,peak_force_N",
+                "P1,plain,40,2000",
+                "P2,plain,40,2100",
+                "P3,plain,40,1900",
+                "C1,coated,40,2400",
+                "C2,coated,40,2500",
+                "C3,coated,40,2300");
+        run(
+                        "study",
+                        "import",
+                        "--name",
+                        "older",
+                        "--method",
+                        "tensile",
+                        "--specimens",
+                        desk.path("bars.csv"))
+                .done();
+        JsonNode numbers = run(
+                        "plan",
+                        "numbers",
+                        "--method",
+                        "tensile",
+                        "--property",
+                        "peak_force",
+                        "--expected",
+                        "15%",
+                        "--json")
+                .json();
+        assertThat(numbers.path("scatter").asDouble())
+                .as("√((0.05² + (1/24)²)/2), s = 100 over 2000 and over 2400")
+                .isCloseTo(
+                        Math.sqrt((0.05 * 0.05 + 1 / 576.0) / 2),
+                        org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(numbers.path("scatterFrom").asText())
+                .isEqualTo("of older, 4 degrees of freedom");
+    }
+
+    @Test
+    void refusesInOneSentence() throws Exception {
+        makePlan();
+        refuses("there is no study 'boats'", "plan", "show", "boats");
+        refuses(
+                "print at least 4 runs, two for each group in turn",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "hot=a hotter nozzle",
+                "--between-runs",
+                "--runs",
+                "2");
+        refuses(
+                "there is no group 'cotaed' among coated, plain",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=x",
+                "--coated",
+                "cotaed");
+        refuses(
+                "write NAME=METHOD,SHAPE,ORIENTATION",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=x",
+                "--specimens",
+                "bars=tensile");
+        refuses(
+                "'sideways' is none of flat, edge and upright",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=x",
+                "--specimens",
+                "bars=tensile,iso527-1ba,sideways");
+        refuses("there is no sort of treatment", "plan", "controls", "magic");
+        refuses("the plan has no leak test, but tensile", "plan", "start", "cleats", "leak");
+        refuses("start it from the plan", "plan", "fill", "cleats", "tensile", table("Q1,5"));
+        run("plan", "start", "cleats", "tensile").done();
+        refuses("has no specimen 'Q1'", "plan", "fill", "cleats", "tensile", table("Q1,5"));
+        refuses("have no result yet", "plan", "open", "cleats");
+        run("plan", "seal", "cleats").done();
+        refuses(
+                "a change of it needs its reason",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=x");
+        refuses("say the change that is --expected", "plan", "numbers", "--scatter", "6%");
+    }
+
+    private String table(String row) throws Exception {
+        Files.writeString(folder.resolve("t.csv"), "specimen,peak_force_N\n" + row + "\n");
+        return desk.path("t.csv");
+    }
+
+    private void refuses(String part, String... arguments) {
+        Desk.Run refused = arguments[1].equals("controls") ? desk.run(arguments) : run(arguments);
+        assertThat(refused.status()).isEqualTo(Cli.WRONG_INPUT);
+        assertThat(refused.err().strip()).containsIgnoringCase(part).doesNotContain("\n");
+    }
+}
