@@ -50,10 +50,11 @@ final class CompareCommand implements Callable<Integer> {
 
     @Option(
             names = "--expect",
-            paramLabel = "higher|lower|same",
+            paramLabel = "higher|lower|same|slower|faster",
             description = {
                 "What the claim says of the treated; higher unless said.",
-                "For a rate: 'lower' means that it happens more slowly.",
+                "A rate is how fast it happens and needs this said: slower (lower) where parts",
+                "last longer, faster (higher) where it comes sooner.",
             })
     @Nullable
     String expect;

@@ -11,6 +11,7 @@ import org.twinbar.decision.Group;
 import org.twinbar.decision.Needed;
 import org.twinbar.decision.Question;
 import org.twinbar.decision.Standing;
+import org.twinbar.statistics.LeftOver;
 import org.twinbar.study.Comparisons;
 
 /** Comparisons as JSON. */
@@ -42,11 +43,7 @@ final class ComparisonsJson {
                 .object("effect", it -> found(it, comparison.found()))
                 .list("beside", list -> {
                     for (Beside beside : comparison.beside()) {
-                        list.object(it -> it.put("interval", beside.interval())
-                                .put("estimate", beside.estimate())
-                                .put("low", beside.low())
-                                .put("high", beside.high())
-                                .put("method", beside.method()));
+                        list.object(it -> beside(it, beside));
                     }
                 })
                 .put("expect", question.expectation().word());
@@ -80,6 +77,30 @@ final class ComparisonsJson {
         }
     }
 
+    private static void beside(Json json, Beside beside) throws IOException {
+        json.put("interval", beside.interval())
+                .put("estimate", beside.estimate())
+                .put("low", beside.low())
+                .put("high", beside.high())
+                .put("method", beside.method());
+        if (beside.unit().isPresent()) {
+            json.put("unit", beside.unit().get().symbol());
+        }
+    }
+
+    /** Writes the share that it has not happened to yet, a fall for each time or pair of looks. */
+    private static void leftOver(Json json, LeftOver curve) throws IOException {
+        json.put("watchedTo", curve.watchedTo()).list("falls", list -> {
+            for (LeftOver.Fall fall : curve.falls()) {
+                list.object(it -> it.put("after", fall.after())
+                        .put("until", fall.until())
+                        .put("left", fall.left())
+                        .put("low", fall.low())
+                        .put("high", fall.high()));
+            }
+        });
+    }
+
     private static void group(Json json, Group group) throws IOException {
         json.put("name", group.name())
                 .put("n", group.n())
@@ -95,6 +116,9 @@ final class ComparisonsJson {
                             .put("n", tally.n())
                             .put("low", tally.low())
                             .put("high", tally.high()));
+        }
+        if (group.leftOver().isPresent()) {
+            json.object("leftOver", it -> leftOver(it, group.leftOver().get()));
         }
     }
 

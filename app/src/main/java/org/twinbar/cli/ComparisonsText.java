@@ -1,5 +1,6 @@
 package org.twinbar.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.twinbar.decision.Amount;
@@ -10,6 +11,7 @@ import org.twinbar.decision.Group;
 import org.twinbar.decision.Standing;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
+import org.twinbar.statistics.LeftOver;
 import org.twinbar.study.Comparisons;
 
 /** Comparisons for a person: the verdict and its sentences first, the numbers behind. */
@@ -39,6 +41,8 @@ final class ComparisonsText {
         text.append("  ").append(effect(comparison.found())).append('\n');
         text.append(standing(comparison.standing(), details));
         if (details) {
+            comparison.control().ifPresent(it -> text.append(leftOver(it)));
+            text.append(leftOver(comparison.treated()));
             comparison
                     .beside()
                     .forEach(it -> text.append("  ").append(beside(it)).append('\n'));
@@ -59,10 +63,72 @@ final class ComparisonsText {
     }
 
     private static String groups(Comparison comparison) {
-        Aligned rows = new Aligned().row("  group", "n", "mean", "sd", "median");
-        comparison.control().ifPresent(it -> rows.row(row(it)));
-        rows.row(row(comparison.treated()));
+        List<Group> groups = new ArrayList<>();
+        comparison.control().ifPresent(groups::add);
+        groups.add(comparison.treated());
+        boolean counted = groups.stream().allMatch(it -> it.tally().isPresent());
+        boolean timed = groups.stream().allMatch(it -> it.leftOver().isPresent());
+        Aligned rows = new Aligned();
+        if (timed) {
+            rows.row("  group", "n", "happened", "median", "watched to");
+            groups.forEach(it -> rows.row(timed(it)));
+        } else if (counted) {
+            rows.row("  group", "n", groups.get(0).tally().orElseThrow().what(), "of all such");
+            groups.forEach(it -> rows.row(counted(it)));
+        } else {
+            rows.row("  group", "n", "mean", "sd", "median");
+            groups.forEach(it -> rows.row(row(it)));
+        }
         return rows.toString();
+    }
+
+    private static String[] timed(Group group) {
+        String median = group.median() instanceof Amount.Known known
+                ? Written.number(known.value(), 4)
+                : "none";
+        return new String[] {
+            "  " + group.name(),
+            Integer.toString(group.n()),
+            Integer.toString(group.tally().orElseThrow().count()),
+            median,
+            Written.number(group.leftOver().orElseThrow().watchedTo(), 4)
+        };
+    }
+
+    private static String[] counted(Group group) {
+        Group.Tally tally = group.tally().orElseThrow();
+        return new String[] {
+            "  " + group.name(),
+            Integer.toString(tally.n()),
+            Integer.toString(tally.count()),
+            limits(tally.low(), tally.high())
+        };
+    }
+
+    private static String limits(double low, double high) {
+        return Written.fixed(100 * low, 0) + " to " + Written.fixed(100 * high, 0) + "\u2009%";
+    }
+
+    /** Returns the share left over time, a line for each time at which it fell. */
+    private static String leftOver(Group group) {
+        StringBuilder text = new StringBuilder();
+        group.leftOver().ifPresent(curve -> {
+            if (!curve.falls().isEmpty()) {
+                text.append("  left over, ").append(group.name()).append('\n');
+            }
+            for (LeftOver.Fall fall : curve.falls()) {
+                String from = fall.after() == fall.until()
+                        ? "from "
+                        : Written.number(fall.after(), 4) + " or later, by ";
+                text.append("    %s%s: %s\u2009%% (%s)\n"
+                        .formatted(
+                                from,
+                                Written.number(fall.until(), 4),
+                                Written.fixed(100 * fall.left(), 0),
+                                limits(fall.low(), fall.high())));
+            }
+        });
+        return text.toString();
     }
 
     private static String[] row(Group group) {
@@ -92,12 +158,15 @@ final class ComparisonsText {
     }
 
     private static String beside(Beside beside) {
-        return "beside, %s: %s (%s to %s), %s"
+        return "beside, %s: %s (%s to %s)%s, %s"
                 .formatted(
                         beside.interval(),
                         four(beside.estimate()),
                         four(beside.low()),
                         four(beside.high()),
+                        beside.unit()
+                                .map(it -> "\u2009" + it.symbol())
+                                .orElse(""),
                         beside.method());
     }
 

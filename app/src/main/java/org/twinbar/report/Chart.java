@@ -191,6 +191,18 @@ final class Chart {
             canvas.fill(new Rectangle2D.Double(x, y, width, height));
         }
 
+        /** Hatches an area in which something lies, nobody knows where. */
+        void hatched(double x, double y, double width, double height, Theme colour) {
+            double step = 5;
+            for (double along = step; along < width + height; along += step) {
+                double x1 = x + Math.min(along, width);
+                double y1 = y + Math.max(0, along - width);
+                double x2 = x + Math.max(0, along - height);
+                double y2 = y + Math.min(along, height);
+                line(x1, y1, x2, y2, colour, 0.6f);
+            }
+        }
+
         void hollowSquare(double x, double y, double half, Theme colour) {
             Rectangle2D square = new Rectangle2D.Double(x - half, y - half, 2 * half, 2 * half);
             canvas.setPaint(Theme.SHEET.ink());

@@ -9,12 +9,14 @@ import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Expectation;
 import org.twinbar.decision.Found;
+import org.twinbar.decision.Group;
 import org.twinbar.decision.Material;
 import org.twinbar.decision.Needed;
 import org.twinbar.decision.Standing;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Sheet.Item;
 import org.twinbar.report.Sheet.Picture;
+import org.twinbar.statistics.LeftOver;
 
 /** What a report says of a question that was answered by comparing groups. */
 final class ComparedAnswer {
@@ -274,6 +276,43 @@ final class ComparedAnswer {
         return power > 0.99 ? "more than " + Written.percent(0.99) : Written.percent(power);
     }
 
+    private String beside(Beside beside) {
+        if (beside.unit().isEmpty()) {
+            return shown.found(beside.estimate(), beside.low(), beside.high());
+        }
+        String unit = Written.behind(beside.unit().get().symbol());
+        double half = (beside.high().orElse(0) - beside.low().orElse(0)) / 2;
+        return Written.rounded(beside.estimate().orElse(0), half)
+                + unit
+                + " ("
+                + Written.rounded(beside.low().orElse(0), half)
+                + " to "
+                + Written.rounded(beside.high().orElse(0), half)
+                + unit
+                + ")";
+    }
+
+    /** Returns the share of a group that it has not happened to yet, with its pointwise limits. */
+    private static Optional<String> leftOver(Group group) {
+        return group.leftOver().filter(curve -> !curve.falls().isEmpty()).map(curve -> {
+            List<String> falls = new ArrayList<>();
+            for (LeftOver.Fall fall : curve.falls()) {
+                String from = fall.after() == fall.until()
+                        ? ""
+                        : Written.number(fall.after(), 4) + " to ";
+                falls.add("%s%s: %s (%s to %s)"
+                        .formatted(
+                                from,
+                                Written.number(fall.until(), 4),
+                                Written.percent(fall.left()),
+                                Written.fixed(100 * fall.low(), 0),
+                                Written.fixed(100 * fall.high(), 0)));
+            }
+            return "Left over of %s after each fall, with pointwise limits, at %s."
+                    .formatted(group.name(), String.join("; ", falls));
+        });
+    }
+
     private List<String> calculation() {
         Found found = comparison.found();
         List<String> lines = new ArrayList<>();
@@ -282,12 +321,10 @@ final class ComparedAnswer {
                 : "";
         lines.add(Answers.capital(found.method()) + df + ": " + shown.found(found) + ".");
         for (Beside beside : comparison.beside()) {
-            lines.add("Beside it, "
-                    + beside.method()
-                    + ": "
-                    + shown.found(beside.estimate(), beside.low(), beside.high())
-                    + ".");
+            lines.add("Beside it, " + beside.method() + ": " + beside(beside) + ".");
         }
+        comparison.control().flatMap(ComparedAnswer::leftOver).ifPresent(lines::add);
+        leftOver(comparison.treated()).ifPresent(lines::add);
         if (found.p() instanceof Amount.Known p) {
             lines.add("For reference only: p = " + Written.number(p.value(), 2)
                     + "; no verdict reads it.");

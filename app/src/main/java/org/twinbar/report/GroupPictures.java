@@ -12,6 +12,8 @@ import org.twinbar.method.Mark;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Sheet.Picture;
+import org.twinbar.statistics.LeftOver;
+import org.twinbar.statistics.Lifetime;
 import org.twinbar.study.Curve;
 import org.twinbar.study.JudgedSpecimen;
 
@@ -19,6 +21,9 @@ import org.twinbar.study.JudgedSpecimen;
 final class GroupPictures {
 
     private static final String PEAK = "peak";
+
+    /** Of the pointwise limits. */
+    private static final double LEVEL = 0.95;
 
     private final Compared compared;
     private final Map<Group, List<JudgedSpecimen>> members = new LinkedHashMap<>();
@@ -150,10 +155,11 @@ final class GroupPictures {
                     without.add(specimen.code());
                 }
             }
-            groups.add(new Survival.Group(group.name(), sign(group), times));
+            groups.add(new Survival.Group(group.name(), sign(group), times, falls(times)));
         });
         String caption =
-                "Share to which it has not happened yet; point: it happened; tick: watching ended.";
+                "Share to which it has not happened yet, thin lines: pointwise 95 % limits; point: it happened; tick: watching ended."
+                        + (looks(groups) ? " Hatched: between two looks, where it may fall anywhere." : "");
         return new Picture(
                 Figures.survival(new Survival(
                         Cells.header(compared.property()), "Not yet happened", groups)),
@@ -162,7 +168,22 @@ final class GroupPictures {
                         : caption + " Not counted: " + String.join(", ", without) + ".");
     }
 
-    /** Between two looks it counts from the second on, when it was seen. */
+    private static List<LeftOver.Fall> falls(List<Survival.Time> times) {
+        List<Lifetime> lives = times.stream()
+                .map(time -> time.end() == Survival.End.HAPPENED
+                        ? Lifetime.between(time.from(), time.time())
+                        : Lifetime.censored(time.time()))
+                .toList();
+        return lives.isEmpty() ? List.of() : LeftOver.of(lives, LEVEL).falls();
+    }
+
+    private static boolean looks(List<Survival.Group> groups) {
+        return groups.stream()
+                .flatMap(group -> group.falls().stream())
+                .anyMatch(fall -> fall.after() < fall.until());
+    }
+
+    /** Between two looks its point stands at the second, when it was seen. */
     private Optional<Survival.Time> time(JudgedSpecimen specimen) {
         Yield yield = specimen.result().yields().get(compared.property());
         String code = specimen.code();
@@ -173,7 +194,8 @@ final class GroupPictures {
             return Optional.of(new Survival.Time(code, bound.bound(), Survival.End.WATCHING_ENDED));
         }
         if (yield instanceof Yield.Between between) {
-            return Optional.of(new Survival.Time(code, between.to(), Survival.End.HAPPENED));
+            return Optional.of(new Survival.Time(
+                    code, between.from(), between.to(), Survival.End.HAPPENED));
         }
         return place(yield).map(at -> new Survival.Time(code, at, Survival.End.HAPPENED));
     }

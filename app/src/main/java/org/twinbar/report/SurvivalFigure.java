@@ -2,10 +2,9 @@ package org.twinbar.report;
 
 import java.awt.BasicStroke;
 import java.awt.geom.Path2D;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
+import org.twinbar.statistics.LeftOver;
 
 /** Draws step curves: each event a step down, each end of watching a tick upon the line. */
 final class SurvivalFigure {
@@ -18,36 +17,11 @@ final class SurvivalFigure {
         this.survival = survival;
     }
 
-    /** The product-limit share from a time on (E. L. Kaplan and P. Meier, 1958). */
-    record Step(double time, double share) {}
-
-    static List<Step> steps(List<Survival.Time> times) {
-        List<Survival.Time> sorted = times.stream()
-                .sorted(Comparator.comparingDouble(Survival.Time::time))
-                .toList();
-        List<Step> steps = new ArrayList<>(List.of(new Step(0, 1)));
+    /** Returns the share left at a time; between two looks it is what it was before. */
+    private static double shareAt(List<LeftOver.Fall> falls, double time) {
         double share = 1;
-        int at = 0;
-        while (at < sorted.size()) {
-            double time = sorted.get(at).time();
-            int watched = sorted.size() - at;
-            int happened = 0;
-            while (at < sorted.size() && sorted.get(at).time() == time) {
-                happened += sorted.get(at).end() == Survival.End.HAPPENED ? 1 : 0;
-                at++;
-            }
-            if (happened > 0) {
-                share *= (watched - happened) / (double) watched;
-                steps.add(new Step(time, share));
-            }
-        }
-        return steps;
-    }
-
-    private static double shareAt(List<Step> steps, double time) {
-        double share = 1;
-        for (Step step : steps) {
-            share = step.time() <= time ? step.share() : share;
+        for (LeftOver.Fall fall : falls) {
+            share = fall.until() <= time ? fall.left() : share;
         }
         return share;
     }
@@ -77,32 +51,15 @@ final class SurvivalFigure {
 
     /** Groups that still agree would hide each other, so each lies a little lower than the last. */
     private static void line(Chart.Brush brush, Survival.Group group, double shift) {
-        List<Step> steps = steps(group.times());
-        Path2D path = new Path2D.Double();
-        path.moveTo(brush.x(0), brush.y(1) + shift);
-        double y = brush.y(1) + shift;
-        for (Step step : steps) {
-            path.lineTo(brush.x(step.time()), y);
-            y = brush.y(step.share()) + shift;
-            path.lineTo(brush.x(step.time()), y);
-        }
-        double end =
-                group.times().stream().mapToDouble(Survival.Time::time).max().orElse(0);
-        path.lineTo(brush.x(end), y);
-        brush.canvas().setPaint(group.sign().colour().ink());
-        float[] dashes = group.sign().hollow() ? new float[] {6, 4} : null;
-        brush.canvas()
-                .setStroke(new BasicStroke(
-                        2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
-        brush.canvas().draw(path);
+        double end = group.times().stream().mapToDouble(Survival.Time::time).max().orElse(0);
+        limits(brush, group, end, shift);
+        looks(brush, group, shift);
+        double y = curve(brush, group, end, shift);
         for (Survival.Time time : group.times()) {
             double x = brush.x(time.time());
-            double at = brush.y(shareAt(steps, time.time())) + shift;
+            double at = brush.y(shareAt(group.falls(), time.time())) + shift;
             boolean happened = time.end() == Survival.End.HAPPENED;
-            String name = time.specimen()
-                    + (happened ? ": " : ": not by ")
-                    + Written.number(time.time(), 4);
-            brush.named(name, x, at, 7, () -> {
+            brush.named(name(time), x, at, 7, () -> {
                 if (happened) {
                     brush.sign(group.sign(), x, at, 4);
                 } else {
@@ -118,6 +75,80 @@ final class SurvivalFigure {
                 group.sign().hollow() ? y - 12 : y + 22,
                 Theme.INK,
                 Fonts.Weight.BOLD);
+    }
+
+    private static String name(Survival.Time time) {
+        if (time.end() == Survival.End.WATCHING_ENDED) {
+            return time.specimen() + ": not by " + Written.number(time.time(), 4);
+        }
+        String at = Written.number(time.time(), 4);
+        return time.specimen()
+                + ": "
+                + (time.from() < time.time()
+                        ? "between " + Written.number(time.from(), 4) + " and " + at
+                        : at);
+    }
+
+    private static double curve(
+            Chart.Brush brush, Survival.Group group, double end, double shift) {
+        Path2D path = new Path2D.Double();
+        double y = brush.y(1) + shift;
+        path.moveTo(brush.x(0), y);
+        for (LeftOver.Fall fall : group.falls()) {
+            path.lineTo(brush.x(fall.after()), y);
+            y = brush.y(fall.left()) + shift;
+            // Between two looks nobody knows where it fell: the line goes on at the second.
+            if (fall.after() == fall.until()) {
+                path.lineTo(brush.x(fall.until()), y);
+            } else {
+                path.moveTo(brush.x(fall.until()), y);
+            }
+        }
+        path.lineTo(brush.x(end), y);
+        brush.canvas().setPaint(group.sign().colour().ink());
+        float[] dashes = group.sign().hollow() ? new float[] {6, 4} : null;
+        brush.canvas()
+                .setStroke(new BasicStroke(
+                        2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+        brush.canvas().draw(path);
+        return y;
+    }
+
+    /** Shades between two looks where the line may fall. */
+    private static void looks(Chart.Brush brush, Survival.Group group, double shift) {
+        double before = 1;
+        for (LeftOver.Fall fall : group.falls()) {
+            if (fall.after() < fall.until()) {
+                double x = brush.x(fall.after());
+                double top = brush.y(before) + shift;
+                brush.hatched(
+                        x,
+                        top,
+                        brush.x(fall.until()) - x,
+                        brush.y(fall.left()) + shift - top,
+                        group.sign().colour());
+            }
+            before = fall.left();
+        }
+    }
+
+    /** Draws the pointwise limits as thin lines from each fall to the next. */
+    private static void limits(
+            Chart.Brush brush, Survival.Group group, double end, double shift) {
+        List<LeftOver.Fall> falls = group.falls();
+        double offset = group.sign().hollow() ? -3 : 3;
+        for (int i = 0; i < falls.size(); i++) {
+            LeftOver.Fall fall = falls.get(i);
+            double until = i + 1 < falls.size() ? falls.get(i + 1).after() : end;
+            double x = (brush.x(fall.until()) + brush.x(until)) / 2 + offset;
+            brush.line(
+                    x,
+                    brush.y(fall.low()) + shift,
+                    x,
+                    brush.y(fall.high()) + shift,
+                    group.sign().colour(),
+                    0.8f);
+        }
     }
 
     private String words() {

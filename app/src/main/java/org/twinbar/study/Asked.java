@@ -35,7 +35,10 @@ public record Asked(
     public enum Term {
         /** The untreated group; a level needs none. */
         CONTROL,
-        /** {@code higher}, {@code lower} or {@code same}; higher where it isn't said. */
+        /**
+         * {@code higher}, {@code lower} or {@code same}; higher where it isn't said. A rate needs
+         * it said, {@code slower} and {@code faster} too.
+         */
         EXPECT,
         /** Smallest change worth having, as a size. */
         WORTH,

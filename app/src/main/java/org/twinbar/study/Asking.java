@@ -20,6 +20,11 @@ import org.twinbar.study.Asked.Term;
 /** Holds what a person asked against the property that it is asked of. */
 final class Asking {
 
+    /** What is expected of a rate, in words that can't be taken for the time. */
+    static final String SLOWER = "slower";
+
+    static final String FASTER = "faster";
+
     /** Of a yes or no: the level that "yes" clears. */
     private static final double YES = 1;
 
@@ -45,8 +50,7 @@ final class Asking {
 
     private Question question() {
         Effect effect = effect();
-        Expectation expectation =
-                word(Term.EXPECT, Expectation.values(), Expectation::word, Expectation.HIGHER);
+        Expectation expectation = expectation(effect);
         Question question;
         if (effect == Effect.LEVEL) {
             question = Question.level(subject, level(), expectation);
@@ -95,6 +99,23 @@ final class Asking {
                     case RANK -> Effect.RANK;
                 };
         return word(Term.EFFECT, Effect.values(), Effect::word, usual);
+    }
+
+    /**
+     * A rate is how fast it happens, so that parts which last longer have the lower one. That is
+     * said in words of its own, and never left to a default.
+     */
+    private Expectation expectation(Effect effect) {
+        if (effect == Effect.RATE) {
+            String said = asked.said(Term.EXPECT)
+                    .orElseThrow(() -> new QuestionException(
+                            "A rate needs to be told what is expected of it: '%s' (or 'lower') where parts last longer, '%s' (or 'higher') where it comes sooner."
+                                    .formatted(SLOWER, FASTER)));
+            if (said.equals(SLOWER) || said.equals(FASTER)) {
+                return said.equals(SLOWER) ? Expectation.LOWER : Expectation.HIGHER;
+            }
+        }
+        return word(Term.EXPECT, Expectation.values(), Expectation::word, Expectation.HIGHER);
     }
 
     private <T> T word(Term term, T[] values, Function<T, String> words, T otherwise) {

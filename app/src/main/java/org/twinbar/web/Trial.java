@@ -137,6 +137,8 @@ public final class Trial {
         String compared = switch (form.text("expect")) {
             case "lower" -> "lower than that";
             case "same" -> "the same as that";
+            case "slower" -> "later than that";
+            case "faster" -> "sooner than that";
             default -> "higher than that";
         };
         return "Is the %s %s of the %s ones?".formatted(small(label), compared, control);
@@ -146,6 +148,8 @@ public final class Trial {
         String change = switch (form.text("expect")) {
             case "lower" -> "Lowers the %s";
             case "same" -> "Leaves the %s as it is";
+            case "slower" -> "Puts off the %s";
+            case "faster" -> "Brings the %s forward";
             default -> "Raises the %s";
         };
         return change.formatted(small(label));
@@ -167,8 +171,12 @@ public final class Trial {
 
     private Asked asked(Form form) {
         Asked asked = Asked.of(subject(form)[1])
-                .with(Term.CONTROL, pair(form, "control", "Choose the untreated group.")[1])
-                .with(Term.EXPECT, form.said("expect").orElse("higher"));
+                .with(Term.CONTROL, pair(form, "control", "Choose the untreated group.")[1]);
+        // What the form offers first is no answer where a time needs to be told which way.
+        Optional<String> expect = form.said("expect").filter(word -> !word.equals("higher"));
+        if (expect.isPresent()) {
+            asked = asked.with(Term.EXPECT, expect.get());
+        }
         if (form.said("worth").isPresent()) {
             asked = asked.with(Term.WORTH, form.text("worth"));
         }

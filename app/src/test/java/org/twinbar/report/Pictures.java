@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.statistics.LeftOver;
+import org.twinbar.statistics.Lifetime;
 
 /** One of each picture, of invented specimens. */
 final class Pictures {
@@ -132,7 +134,7 @@ final class Pictures {
                 "Time under 120 mm of water in h",
                 "Still dry",
                 List.of(
-                        new Survival.Group(
+                        survived(
                                 "plain",
                                 Sign.CONTROL,
                                 List.of(
@@ -141,7 +143,7 @@ final class Pictures {
                                         new Survival.Time("P3", 24, Survival.End.WATCHING_ENDED),
                                         new Survival.Time("P4", 9, Survival.End.HAPPENED),
                                         new Survival.Time("P5", 9, Survival.End.HAPPENED))),
-                        new Survival.Group(
+                        survived(
                                 "coated",
                                 Sign.FIRST,
                                 List.of(
@@ -151,6 +153,15 @@ final class Pictures {
                                         new Survival.Time("C4", 18, Survival.End.HAPPENED),
                                         new Survival.Time(
                                                 "C5", 24, Survival.End.WATCHING_ENDED)))));
+    }
+
+    static Survival.Group survived(String name, Sign sign, List<Survival.Time> times) {
+        List<Lifetime> lives = times.stream()
+                .map(time -> time.end() == Survival.End.HAPPENED
+                        ? Lifetime.between(time.from(), time.time())
+                        : Lifetime.censored(time.time()))
+                .toList();
+        return new Survival.Group(name, sign, times, LeftOver.of(lives, 0.95).falls());
     }
 
     static Parts parts() {

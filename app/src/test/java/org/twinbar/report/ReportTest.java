@@ -89,7 +89,7 @@ class ReportTest {
                 answer.comparison(),
                 Compared.Curves.SHOWN_BEFORE);
         String svg = new GroupPictures(compared).values().orElseThrow().svg();
-        assertThat(svg).contains("<title>P1: 2<").contains("<title>C5: not by 20<");
+        assertThat(svg).contains("<title>P1: between 1 and 2<").contains("<title>C5: not by 20<");
     }
 
     @Test

@@ -1,36 +1,37 @@
 package org.twinbar.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SurvivalFigureTest {
 
-    /**
-     * The 6-mercaptopurine group of Freireich et al. (1963), the usual worked example of the
-     * product-limit estimate: 6, 6, 6, 6+, 7, 9+, 10, 10+, 11+, 13, 16, 17+, 19+, 20+, 22, 23, 25+,
-     * 32+, 32+, 34+, 35+ weeks give 0.857, 0.807, 0.753, 0.690, 0.627, 0.538, 0.448 (as R's
-     * survival::survfit prints them).
-     */
+    private static String drawn(Survival.Time... times) {
+        return Figures.survival(new Survival(
+                "Time in h",
+                "Still dry",
+                List.of(Pictures.survived("plain", Sign.CONTROL, List.of(times)))));
+    }
+
+    /** The line between two looks is nobody's knowledge: the area is hatched, the point says so. */
     @Test
-    void stepsAsTheWorkedExampleDoes() {
-        double[] happened = {6, 6, 6, 7, 10, 13, 16, 22, 23};
-        double[] watched = {6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35};
-        List<Survival.Time> times = new ArrayList<>();
-        for (double time : happened) {
-            times.add(new Survival.Time("h", time, Survival.End.HAPPENED));
-        }
-        for (double time : watched) {
-            times.add(new Survival.Time("w", time, Survival.End.WATCHING_ENDED));
-        }
-        List<SurvivalFigure.Step> steps = SurvivalFigure.steps(times);
-        double[] expected = {1, 0.857, 0.807, 0.753, 0.690, 0.627, 0.538, 0.448};
-        assertThat(steps).hasSize(expected.length);
-        for (int i = 0; i < expected.length; i++) {
-            assertThat(steps.get(i).share()).isCloseTo(expected[i], within(0.0005));
-        }
+    void saysBetweenWhichLooksItHappened() {
+        Survival.Time end = new Survival.Time("P3", 24, Survival.End.WATCHING_ENDED);
+        String looks = drawn(
+                new Survival.Time("P1", 2, 4, Survival.End.HAPPENED),
+                new Survival.Time("P2", 8, 12, Survival.End.HAPPENED),
+                end);
+        assertThat(looks).contains("P1: between 2 and 4").contains("P3: not by 24");
+        String moments = drawn(
+                new Survival.Time("P1", 4, Survival.End.HAPPENED),
+                new Survival.Time("P2", 12, Survival.End.HAPPENED),
+                end);
+        assertThat(moments).contains("P1: 4");
+        assertThat(lines(looks)).isGreaterThan(lines(moments) + 5);
+    }
+
+    private static int lines(String svg) {
+        return svg.split("<line", -1).length;
     }
 }

@@ -48,6 +48,27 @@ class ComparisonsTest {
                 .hasSize(1);
     }
 
+    /** "Higher" is easily taken for a longer time, so that a rate has no default and own words. */
+    @Test
+    void needsToBeToldWhichWayARateIsExpectedToGo() {
+        String cups = "cup,group,time_h,leaked\nP1,plain,2,1\nP2,plain,5,1\nP3,plain,9,1\n"
+                + "C1,coated,20,1\nC2,coated,24,0\nC3,coated,24,0\n";
+        Asked rate = Asked.of("time").with(Term.CONTROL, "plain").with(Term.EVENT, "leaked");
+        assertThatThrownBy(() -> compare(cups, rate, List.of()))
+                .isInstanceOf(QuestionException.class)
+                .hasMessageContaining("'slower' (or 'lower') where parts last longer");
+        Comparison slower = compare(cups, rate.with(Term.EXPECT, "slower"), List.of())
+                .get(0)
+                .comparison();
+        Comparison lower = compare(cups, rate.with(Term.EXPECT, "lower"), List.of())
+                .get(0)
+                .comparison();
+        assertThat(slower.question()).isEqualTo(lower.question());
+        assertThat(slower.beside()).extracting(it -> it.interval()).contains("restricted-mean");
+        assertThatThrownBy(() -> compare(BARS, STRONGER.with(Term.EXPECT, "slower"), List.of()))
+                .isInstanceOf(QuestionException.class);
+    }
+
     @Test
     void findsColumnWithoutItsUnit() {
         Asked asked = Asked.of("strength").with(Term.CONTROL, "plain");

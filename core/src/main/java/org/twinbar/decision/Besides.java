@@ -2,9 +2,12 @@ package org.twinbar.decision;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.Fieller;
+import org.twinbar.statistics.Lifetime;
 import org.twinbar.statistics.LogRatio;
+import org.twinbar.statistics.LongerLasting;
 import org.twinbar.statistics.RatioInterval;
 import org.twinbar.statistics.TwoGroups;
 import org.twinbar.statistics.TwoMeans;
@@ -18,6 +21,8 @@ import org.twinbar.statistics.resampling.TwoGroupStatistic;
 /** The intervals that were asked for beside the default one. */
 record Besides(Question question, double step) {
 
+    static final String RESTRICTED_MEAN = "restricted-mean";
+
     private static final String NEEDS_MEANS =
             "this interval compares two means, with two specimens or more in each group";
 
@@ -28,10 +33,35 @@ record Besides(Question question, double step) {
 
     List<Beside> of(Judge.Judged judged) {
         List<Beside> all = new ArrayList<>();
+        longer(judged).ifPresent(all::add);
         for (IntervalKind kind : question.beside()) {
             all.add(beside(kind, judged));
         }
         return all;
+    }
+
+    /** Returns how much longer the treated lasted, which people grasp sooner than a rate. */
+    private Optional<Beside> longer(Judge.Judged judged) {
+        if (question.effect() != Effect.RATE) {
+            return Optional.empty();
+        }
+        List<Lifetime> ours = Rates.lives(judged.treated());
+        List<Lifetime> others = Rates.lives(judged.control());
+        if (ours.isEmpty() || others.isEmpty()) {
+            return Optional.empty();
+        }
+        return LongerLasting.of(ours, others, question.confidence())
+                .map(longer -> new Beside(
+                        RESTRICTED_MEAN,
+                        Amount.of(longer.estimate().value()),
+                        Amount.of(longer.estimate().low()),
+                        Amount.of(longer.estimate().high()),
+                        "%s, up to %s%s"
+                                .formatted(
+                                        longer.estimate().method(),
+                                        Written.exact(longer.limit()),
+                                        Written.unit(question.subject().unit())),
+                        Optional.of(question.subject().unit())));
     }
 
     private Beside beside(IntervalKind kind, Judge.Judged judged) {

@@ -92,7 +92,9 @@ public final class Comparing {
         Optional<Reach> reach = judge.reach(found);
         List<Finding> findings = new ArrayList<>(Limits.of(judge, treated, control, judged));
         Limits.step(judge, treated, control).ifPresent(findings::add);
-        Wording wording = new Wording(question, treatedGroup, Optional.of(controlGroup), found);
+        List<Beside> beside = new Besides(question, judge.step()).of(judged);
+        Wording wording =
+                new Wording(question, treatedGroup, Optional.of(controlGroup), found, beside);
         List<String> reasons = new ArrayList<>(wording.sentences(verdict, reach, needed));
         limits(judged, withAll, verdict).forEach(reasons::add);
         return new Comparison(
@@ -100,7 +102,7 @@ public final class Comparing {
                 Optional.of(controlGroup),
                 treatedGroup,
                 found,
-                new Besides(question, judge.step()).of(judged),
+                beside,
                 reach,
                 verdict,
                 reasons,

@@ -45,6 +45,11 @@ public enum Effect {
         return this != DIFFERENCE && this != LEVEL;
     }
 
+    /** Returns whether it goes by how far values lie apart, not by their order alone. */
+    boolean readsDistances() {
+        return this != RATE && this != RANK;
+    }
+
     /** Returns the effect that a change of this size, in this direction, has on this scale. */
     double of(double size, Expectation direction) {
         return direction == Expectation.LOWER ? none - size : none + size;

@@ -1,6 +1,7 @@
 package org.twinbar.decision;
 
 import java.util.Optional;
+import org.twinbar.statistics.LeftOver;
 
 /**
  * One group of a comparison, as it was counted.
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param low lower end of the mean's own interval
  * @param high upper end of the mean's own interval
  * @param tally for yes or no, and for events, how many
+ * @param leftOver for events, the share that it has not happened to yet, over time
  */
 public record Group(
         String name,
@@ -21,10 +23,11 @@ public record Group(
         Amount median,
         Amount low,
         Amount high,
-        Optional<Tally> tally) {
+        Optional<Tally> tally,
+        Optional<LeftOver> leftOver) {
 
     Group with(Tally counted) {
-        return new Group(name, n, mean, sd, median, low, high, Optional.of(counted));
+        return new Group(name, n, mean, sd, median, low, high, Optional.of(counted), leftOver);
     }
 
     /**

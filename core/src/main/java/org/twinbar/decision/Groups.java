@@ -3,11 +3,15 @@ package org.twinbar.decision;
 import java.util.Optional;
 import org.twinbar.statistics.Count;
 import org.twinbar.statistics.Estimate;
+import org.twinbar.statistics.LeftOver;
 import org.twinbar.statistics.Share;
 import org.twinbar.statistics.Summary;
 
 /** Samples as the groups that a comparison shows. */
 final class Groups {
+
+    /** The product of a half that is due to rounding counts as a half. */
+    private static final double HALF = 0.5 + 1e-12;
 
     private Groups() {}
 
@@ -36,7 +40,8 @@ final class Groups {
                 Amount.of(summary.median()),
                 low,
                 high,
-                tally(sample, question));
+                tally(sample, question),
+                Optional.empty());
     }
 
     /**
@@ -52,19 +57,65 @@ final class Groups {
             n += told ? 1 : 0;
             events += told && !(one.observed() instanceof Observed.AtLeast) ? 1 : 0;
         }
-        Amount none =
-                Amount.none(n == 0 ? Wording.noValue(sample.group()) : Wording.TIMES_HAVE_NO_MEAN);
-        Optional<Group.Tally> happened = n == 0
-                ? Optional.empty()
-                : Optional.of(tally("happened", new Count(events, n), question));
-        return new Group(sample.group(), n, none, none, none, none, none, happened);
+        if (n == 0) {
+            Amount nothing = Amount.none(Wording.noValue(sample.group()));
+            return new Group(
+                    sample.group(),
+                    0,
+                    nothing,
+                    nothing,
+                    nothing,
+                    nothing,
+                    nothing,
+                    Optional.empty(),
+                    Optional.empty());
+        }
+        Amount none = Amount.none(Wording.TIMES_HAVE_NO_MEAN);
+        LeftOver leftOver = LeftOver.of(Rates.lives(sample), question.confidence());
+        return new Group(
+                sample.group(),
+                n,
+                none,
+                none,
+                median(leftOver, question),
+                none,
+                none,
+                Optional.of(tally("happened", new Count(events, n), question)),
+                Optional.of(leftOver));
+    }
+
+    /** The time at which half or less is left, where the readings tell one. */
+    private static Amount median(LeftOver leftOver, Question question) {
+        String unit = Written.unit(question.subject().unit());
+        for (LeftOver.Fall fall : leftOver.falls()) {
+            if (fall.left() <= HALF) {
+                return fall.after() == fall.until()
+                        ? Amount.of(fall.until())
+                        : Amount.none("half were left between %s and %s%s, and no look tells when"
+                                .formatted(
+                                        Written.exact(fall.after()),
+                                        Written.exact(fall.until()),
+                                        unit));
+            }
+        }
+        return Amount.none("more than half were left at %s%s, when watching ended"
+                .formatted(Written.exact(leftOver.watchedTo()), unit));
     }
 
     private static Group counted(Sample sample, Question question) {
         int n = sample.answers();
         Amount none = Amount.none(
                 n == 0 ? Wording.noValue(sample.group()) : "a yes or no has no mean, but a share");
-        return new Group(sample.group(), n, none, none, none, none, none, tally(sample, question));
+        return new Group(
+                sample.group(),
+                n,
+                none,
+                none,
+                none,
+                none,
+                none,
+                tally(sample, question),
+                Optional.empty());
     }
 
     private static Optional<Group.Tally> tally(Sample sample, Question question) {

@@ -73,7 +73,7 @@ final class Limits {
         for (Sample sample : List.of(judged.treated(), judged.control())) {
             onScatter(judge, sample, findings);
         }
-        onNumbers(judged, findings);
+        onNumbers(judge, judged, findings);
         return findings;
     }
 
@@ -144,6 +144,9 @@ final class Limits {
     }
 
     private static void onScatter(Judge judge, Sample sample, List<Finding> findings) {
+        if (!judge.question().effect().readsDistances()) {
+            return;
+        }
         double u = sample.coarseness(judge.step());
         if (u > 0) {
             findings.add(COARSE.with(
@@ -154,17 +157,24 @@ final class Limits {
                 .ifPresent(one -> findings.add(DOUBTED.with(one.specimen(), one.group())));
     }
 
-    private static void onNumbers(Judge.Judged judged, List<Finding> findings) {
-        int ours = judged.treated().values().length;
-        int others = judged.control().values().length;
+    private static void onNumbers(Judge judge, Judge.Judged judged, List<Finding> findings) {
+        int ours = counted(judge, judged.treated());
+        int others = counted(judge, judged.control());
         for (Sample sample : List.of(judged.treated(), judged.control())) {
-            if (sample.values().length == 1) {
+            if (counted(judge, sample) == 1) {
                 findings.add(ONE_SPECIMEN.with(sample.group()));
             }
         }
         if (Math.min(ours, others) > 1 && Math.max(ours, others) > 2 * Math.min(ours, others)) {
             findings.add(SIZES.with(ours, others));
         }
+    }
+
+    /** A test that ended first counts for a rate, though it gave no number. */
+    private static int counted(Judge judge, Sample sample) {
+        return judge.question().effect() == Effect.RATE
+                ? Rates.lives(sample).size()
+                : sample.values().length;
     }
 
     /**
@@ -182,7 +192,8 @@ final class Limits {
             }
         }
         boolean reading = judge.step() * StrictMath.pow(10, MOST_DIGITS_OF_A_READING) > largest;
-        return given || largest == 0 || !reading
+        boolean read = judge.question().effect().readsDistances();
+        return given || largest == 0 || !reading || !read
                 ? Optional.empty()
                 : Optional.of(STEP.with(Written.exact(judge.step())
                         + Written.unit(judge.question().subject().unit())));

@@ -22,8 +22,19 @@ enum Sentence {
     SHARE_FOUND(
             "{Label}: {yesTreated} of {nTreated} {treated} {things} against {yesControl} of {nControl}"
                     + " {control} ones ({change}, {interval})."),
-    SHARE_LIMIT(
-            "With {n} {treated} {things}, up to {share} of such {things} could still {be} {label}."),
+    SHARE_NONE(
+            "{Label}: none of {n} {group} {things}, and still it may be so of up to {share} of all such"
+                    + " {things} (exact limit)."),
+    SHARE_ALL(
+            "{Label}: all of {n} {group} {things}, and still it may not be so of up to {share} of all such"
+                    + " {things} (exact limit)."),
+    SHARE_SOME(
+            "{Label}: {count} of {n} {group} {things}, which may be {limits} of all such {things} (exact"
+                    + " limits)."),
+    LASTED_LONGER(
+            "Over the {limit} that both were watched, {treated} {things} lasted {change} on average than"
+                    + " {control} ones ({interval})."),
+    NEVER_HAPPENED("It happened to none of {n} {things} while they were watched."),
     RATE_FOUND(
             "{Label}: it came {change} to {treated} than to {control} {things} ({interval}; {counts})."),
     RATE_ALONE("{Label}: it came to {treated} {things} alone ({interval}; {counts})."),
@@ -45,6 +56,8 @@ enum Sentence {
     CLAIM_HOLDS("The claim of at least {claimed} holds on this bench.", SUPPORTED),
     WORTH_REACHED("That is at least the {worth} worth having.", SUPPORTED),
     CHANGE_SHOWN("The change goes the way that was claimed.", SUPPORTED),
+    CAME_LATER("It came more slowly: that goes the way that was claimed.", SUPPORTED),
+    CAME_SOONER("It came faster: that goes the way that was claimed.", SUPPORTED),
     SIZE_OPEN(
             "There is a change for the better, but whether it reaches {worth} is open.",
             BETTER_SIZE_OPEN),
@@ -52,6 +65,10 @@ enum Sentence {
     SMALLER_THAN_WORTH(
             "Whatever change there is, it is smaller than the {worth} worth having.", TOO_SMALL),
     OTHER_WAY("It went the other way: the claim doesn't hold on this bench.", CONTRADICTED),
+    CAME_SOONER_INSTEAD(
+            "It came faster, not more slowly: the claim doesn't hold on this bench.", CONTRADICTED),
+    CAME_LATER_INSTEAD(
+            "It came more slowly, not faster: the claim doesn't hold on this bench.", CONTRADICTED),
     ALIKE("Whatever change there is, it is smaller than {worth} either way.", SUPPORTED),
     ALIKE_OPEN("Whether the groups are alike within {worth} is open.", OPEN),
     NOT_ALIKE(

@@ -27,6 +27,9 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
     }
 
     private void withoutDoubted(List<Standing.View> views) {
+        if (!judge.question().effect().readsDistances()) {
+            return;
+        }
         for (Sample sample : List.of(treated, control)) {
             Doubts.doubted(sample).ifPresent(doubted -> {
                 String code = doubted.specimen();

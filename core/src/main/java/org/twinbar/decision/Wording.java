@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** A comparison in sentences: what was found, how sure, on what, and what now. */
-record Wording(Question question, Group treated, Optional<Group> control, Found found) {
+record Wording(
+        Question question,
+        Group treated,
+        Optional<Group> control,
+        Found found,
+        List<Beside> beside) {
 
     static final String NO_SCATTER = "the interval rests on no estimate of scatter";
     static final String NO_BOUND = "the data set no bound on this side";
@@ -27,7 +32,8 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
         List<String> all = new ArrayList<>();
         all.add(whatWasFound());
         all.add(answer(verdict, reach));
-        shareLimit().ifPresent(all::add);
+        all.addAll(shareLimits());
+        all.addAll(lasted());
         reach.flatMap(reached -> claim(verdict, reached)).ifPresent(all::add);
         boolean unsettled = verdict == Verdict.OPEN || verdict == Verdict.BETTER_SIZE_OPEN;
         if (unsettled && needed instanceof Needed.Specimens specimens) {
@@ -164,29 +170,96 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
                 interval());
     }
 
-    /** Returns what a share of none or all leaves possible, where the treated have one. */
-    private Optional<String> shareLimit() {
-        return treated.tally()
-                .filter(tally -> question.effect() == Effect.SHARE)
-                .filter(tally -> tally.count() == 0 || tally.count() == tally.n())
-                .map(tally -> {
-                    boolean all = tally.count() == tally.n();
-                    return Sentence.SHARE_LIMIT.with(
-                            "n",
-                            tally.n(),
-                            "treated",
-                            treated.name(),
-                            "things",
-                            question.subject().things(),
-                            "share",
-                            Written.fixed(100 * (all ? 1 - tally.low() : tally.high()), 0)
-                                    + Written.THIN
-                                    + "%",
-                            "be",
-                            all ? "not be" : "be",
-                            "label",
-                            question.subject().label());
-                });
+    /** Returns what each group's share leaves possible: few specimens leave much. */
+    private List<String> shareLimits() {
+        List<String> all = new ArrayList<>();
+        if (question.effect() == Effect.SHARE) {
+            shareLimit(treated).ifPresent(all::add);
+            control.flatMap(this::shareLimit).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    private Optional<String> shareLimit(Group group) {
+        return group.tally().map(tally -> {
+            boolean none = tally.count() == 0;
+            boolean every = tally.count() == tally.n();
+            Sentence sentence =
+                    none ? Sentence.SHARE_NONE : every ? Sentence.SHARE_ALL : Sentence.SHARE_SOME;
+            return sentence.with(
+                    "label",
+                    question.subject().label(),
+                    "count",
+                    tally.count(),
+                    "n",
+                    tally.n(),
+                    "group",
+                    group.name(),
+                    "things",
+                    question.subject().things(),
+                    "share",
+                    Written.fixed(100 * (every ? 1 - tally.low() : tally.high()), 0)
+                            + Written.THIN
+                            + "%",
+                    "limits",
+                    Written.fixed(100 * tally.low(), 0)
+                            + " to "
+                            + Written.fixed(100 * tally.high(), 0)
+                            + Written.THIN
+                            + "%");
+        });
+    }
+
+    /** Returns how much longer the treated lasted, or that it happened to nobody. */
+    private List<String> lasted() {
+        if (question.effect() != Effect.RATE || treated.tally().isEmpty()) {
+            return List.of();
+        }
+        Optional<Group.Tally> others = control.flatMap(Group::tally);
+        if (treated.tally().get().count() == 0
+                && others.filter(tally -> tally.count() == 0).isPresent()) {
+            return List.of(Sentence.NEVER_HAPPENED.with(
+                    "n",
+                    treated.n() + " and " + others.orElseThrow().n(),
+                    "things",
+                    question.subject().things()));
+        }
+        return beside.stream()
+                .filter(one -> one.interval().equals(Besides.RESTRICTED_MEAN))
+                .map(this::lasted)
+                .toList();
+    }
+
+    private String lasted(Beside longer) {
+        double mean = longer.estimate().orElse(0);
+        double low = longer.low().orElse(mean);
+        double high = longer.high().orElse(mean);
+        String unit = Written.unit(question.subject().unit());
+        int decimals = Written.decimalsOf(Math.max((high - low) / 2, Math.abs(mean) / 100));
+        double limit = Math.min(
+                treated.leftOver().orElseThrow().watchedTo(),
+                control.flatMap(Group::leftOver).orElseThrow().watchedTo());
+        return Sentence.LASTED_LONGER.with(
+                "limit",
+                Written.exact(limit) + unit,
+                "treated",
+                treated.name(),
+                "control",
+                controlName(),
+                "things",
+                question.subject().things(),
+                "change",
+                Written.fixed(Math.abs(mean), decimals)
+                        + unit
+                        + (mean < 0 ? " less long" : " longer"),
+                "interval",
+                Written.percent(found.level())
+                        + " interval "
+                        + Written.fixed(low, decimals)
+                        + " to "
+                        + (low < 0 && high > 0 ? "+" : "")
+                        + Written.fixed(high, decimals)
+                        + unit);
     }
 
     private String answer(Verdict verdict, Optional<Reach> reach) {
@@ -200,7 +273,7 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
         }
         return switch (verdict) {
             case SUPPORTED -> supported(reach);
-            case CONTRADICTED -> Sentence.OTHER_WAY.with();
+            case CONTRADICTED -> otherWay().with();
             case TOO_SMALL -> Sentence.SMALLER_THAN_WORTH.with("worth", worth());
             case BETTER_SIZE_OPEN -> Sentence.SIZE_OPEN.with("worth", worth());
             case OPEN, NOT_FOR_THIS_BENCH -> Sentence.CANNOT_TELL.with();
@@ -212,8 +285,27 @@ record Wording(Question question, Group treated, Optional<Group> control, Found 
             return Sentence.CLAIM_HOLDS.with("claimed", claimed());
         }
         return question.worth() == question.none()
-                ? Sentence.CHANGE_SHOWN.with()
+                ? shown().with()
                 : Sentence.WORTH_REACHED.with("worth", worth());
+    }
+
+    /** Of a rate it is said which way it went, since "higher" is easily taken for longer. */
+    private Sentence shown() {
+        if (question.effect() != Effect.RATE) {
+            return Sentence.CHANGE_SHOWN;
+        }
+        return question.expectation() == Expectation.LOWER
+                ? Sentence.CAME_LATER
+                : Sentence.CAME_SOONER;
+    }
+
+    private Sentence otherWay() {
+        if (question.effect() != Effect.RATE) {
+            return Sentence.OTHER_WAY;
+        }
+        return question.expectation() == Expectation.LOWER
+                ? Sentence.CAME_SOONER_INSTEAD
+                : Sentence.CAME_LATER_INSTEAD;
     }
 
     private Optional<String> claim(Verdict verdict, Reach reached) {

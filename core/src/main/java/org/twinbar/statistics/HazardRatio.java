@@ -154,7 +154,7 @@ public sealed interface HazardRatio {
                 weakest.statistic(), weakest.df(), weakest.p(), BETWEEN + ", two-sided");
     }
 
-    private static List<Lifetime> each(List<Lifetime> lives, Look look) {
+    static List<Lifetime> each(List<Lifetime> lives, Look look) {
         return lives.stream()
                 .map(life -> switch (look) {
                     case FIRST -> life.atFirst();

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.twinbar.quantity.Unit;
+import org.twinbar.statistics.LeftOver;
 
 class ComparingTest {
 
@@ -321,7 +322,12 @@ class ComparingTest {
         assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
         assertThat(comparison.headline())
                 .contains("Leak-free: 5 of 5 coated cups against 0 of 5 plain ones");
-        assertThat(comparison.reasons()).anyMatch(reason -> reason.contains("up to 52\u2009%"));
+        assertThat(comparison.reasons())
+                .contains(
+                        "Leak-free: all of 5 coated cups, and still it may not be so of up to 52\u2009% of all such"
+                                + " cups (exact limit).",
+                        "Leak-free: none of 5 plain cups, and still it may be so of up to 52\u2009% of all such cups"
+                                + " (exact limit).");
     }
 
     @Test
@@ -480,6 +486,16 @@ class ComparingTest {
                     .contains("slower to coated than to plain cups")
                     .contains("it came to 1 of 8 and 5 of 8");
             assertThat(comparison.treated().mean()).isInstanceOf(Amount.None.class);
+            assertThat(comparison.control().orElseThrow().median().orElse(0)).isEqualTo(9);
+            assertThat(codes(comparison)).doesNotContain("one-specimen", "step-assumed");
+            assertThat(((Amount.None) comparison.treated().median()).reason())
+                    .isEqualTo(
+                            "more than half were left at 24\u2009h, when watching ended");
+            assertThat(comparison.reasons())
+                    .contains("It came more slowly: that goes the way that was claimed.")
+                    .anyMatch(reason -> reason.startsWith(
+                            "Over the 24\u2009h that both were watched, coated cups lasted 10.1\u2009h longer"
+                                    + " on average than plain ones (95\u2009% interval "));
         }
 
         @Test
@@ -503,7 +519,10 @@ class ComparingTest {
                     Observation.of("P2", "plain", new Observed.AtLeast(24)),
                     Observation.of("C1", "coated", new Observed.AtLeast(24)),
                     Observation.of("C2", "coated", new Observed.Unknown("the scale fell")));
-            assertThat(compare(slower, cups).verdict()).isEqualTo(Verdict.OPEN);
+            Comparison comparison = compare(slower, cups);
+            assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+            assertThat(comparison.reasons())
+                    .contains("It happened to none of 1 and 2 cups while they were watched.");
         }
 
         @Test
@@ -515,6 +534,9 @@ class ComparingTest {
                     .toList();
             Found exact = compare(slower, cups()).found();
             Found between = compare(slower, looks).found();
+            LeftOver curve =
+                    compare(slower, looks).control().orElseThrow().leftOver().orElseThrow();
+            assertThat(curve.falls()).anyMatch(fall -> fall.after() < fall.until());
             assertThat(between.high().orElse(9))
                     .isGreaterThanOrEqualTo(exact.high().orElse(0));
         }

@@ -142,7 +142,8 @@ class SentenceTest {
                 question,
                 Groups.of(coated, question, 0.1),
                 java.util.Optional.of(Groups.of(plain, question, 0.1)),
-                found);
+                found,
+                List.of());
         Judge judge = new Judge(question, 0.1);
         Needed specimens = new Needed.Specimens(
                 9, java.util.Optional.empty(), 0.8, "exact", "if so", java.util.Optional.empty());

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.twinbar.Checks;
 
 class SurvivalReferenceTest {
@@ -161,6 +163,18 @@ class SurvivalReferenceTest {
             }
             default -> throw new AssertionError(quantity);
         };
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"freireich", "aml"})
+    void agreesOnHowMuchLongerTheTreatedLasted(String set) {
+        SurvivalData data = SurvivalData.named(set);
+        LongerLasting longer =
+                LongerLasting.of(data.treated(), data.control(), 0.95).orElseThrow();
+        Checks checks = Checks.of(SurvivalReferenceTest.class);
+        checks.row("longer-" + set).expects(longer.estimate().value());
+        checks.row("longer-" + set + "-low").expects(longer.estimate().low());
+        checks.row("longer-" + set + "-high").expects(longer.estimate().high());
     }
 
     private static double median(KaplanMeier curve) {
