@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Channel;
+import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
 
 /** What a person should know about a record of force, whatever was loaded. */
@@ -56,6 +58,7 @@ public final class CurveFindings {
     private static final double SLIP_SHARE = 0.02;
     private static final double ZERO_SHARE = 0.01;
     private static final double GAP_INTERVALS = 10;
+    private static final int FEWEST_ROWS_OF_A_PEAK = 3;
     private static final int FLAT_ROWS = 5;
     private static final double FLAT_QUANTA = 25;
     private static final int ROWS_AFTER_BREAK = 10;
@@ -72,6 +75,14 @@ public final class CurveFindings {
         this.force = force;
         this.peak = peak;
         this.noise = noise;
+    }
+
+    /** Why a record that {@link #provesNoPeak} gives a lower bound. */
+    public static final String NO_PEAK = "a record of one or two rows proves no peak";
+
+    /** Returns whether a record is too short to have a row on either side of its largest force. */
+    public static boolean provesNoPeak(Readings readings, Channel force) {
+        return readings.trace(force).size() < FEWEST_ROWS_OF_A_PEAK;
     }
 
     /** Returns what is to be said of a record of force (N) with its peak on a row. */

@@ -123,6 +123,11 @@ public final class SlopeWindow {
                 : Optional.of("the force does not rise over the modulus window");
     }
 
+    /** Returns the first row of the window. */
+    public int from() {
+        return from.getAsInt();
+    }
+
     /** Returns the last row of the window. */
     public int to() {
         return to.getAsInt();

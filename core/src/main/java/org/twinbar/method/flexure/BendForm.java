@@ -16,6 +16,7 @@ import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Words;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.LargestForce;
 import org.twinbar.method.section.Side;
 
 /** What the flexure test asks for, sets, marks and yields. */
@@ -29,8 +30,8 @@ final class BendForm {
     static final Input WIDTH_BEFORE = length("width_before", "Width before treatment", 2, 50);
     static final Input THICKNESS_BEFORE =
             length("thickness_before", "Thickness before treatment", 0.5, 20);
-    static final Input MASS = Input.of("mass", "Mass of the specimen", "g", Kind.SCALE);
-    static final Input PEAK_FORCE = Input.of("peak_force", "Largest force", "N", Kind.LOAD_CELL);
+    static final Input MASS = LargestForce.MASS;
+    static final Input PEAK_FORCE = LargestForce.READ;
     static final Input COMPLIANCE = Input.of(
                     "compliance", "Compliance of machine, nose and supports", "mm/N", Kind.NONE)
             .within(Limits.ZERO_OR_MORE)
@@ -66,21 +67,12 @@ final class BendForm {
     static final Mark BREAK = new Mark("break", "Break");
     static final Mark CONVENTIONAL = new Mark("conventional", "Conventional deflection");
 
-    static final Property STRENGTH = Property.of(
-                    "flexural_strength", "Flexural strength", "MPa", Scale.RATIO)
-            .per(Basis.SECTION, "flexural_strength");
-    static final Property STRENGTH_BEFORE = Property.of(
-                    "flexural_strength_before",
-                    "Flexural strength on the section before treatment",
-                    "MPa",
-                    Scale.RATIO)
-            .per(Basis.SECTION_BEFORE, "flexural_strength");
-    static final Property PEAK_FORCE_OUT = Property.of(
-                    "peak_force", "Largest force", "N", Scale.RATIO)
-            .per(Basis.PART, "flexural_strength");
-    static final Property FORCE_PER_MASS = Property.of(
-                    "force_per_mass", "Largest force per gram", "N/g", Scale.RATIO)
-            .per(Basis.MASS, "flexural_strength");
+    static final LargestForce LARGEST_FORCE =
+            LargestForce.of("flexural_strength", "Flexural strength");
+    static final Property STRENGTH = LARGEST_FORCE.strength();
+    static final Property STRENGTH_BEFORE = LARGEST_FORCE.strengthBefore();
+    static final Property PEAK_FORCE_OUT = LARGEST_FORCE.force();
+    static final Property FORCE_PER_MASS = LARGEST_FORCE.perMass();
     static final Property MODULUS = Property.of(
                     "flexural_modulus", "Flexural modulus", "MPa", Scale.RATIO)
             .per(Basis.SECTION, "flexural_modulus");
@@ -104,7 +96,7 @@ final class BendForm {
 
     static final Description DESCRIPTION = new Description(
             "flexure",
-            1,
+            2,
             "Three-point flexure",
             "In the manner of ISO 178:2019 and ASTM D790-17; without a class-1 machine and a"
                     + " deflection gauge it is not a test to either.",

@@ -93,15 +93,9 @@ public final class Flexure implements TestMethod {
      */
     static void strengths(
             Readings readings, Outcome.Builder out, double forceN, double deflectionMm) {
-        out.put(BendForm.PEAK_FORCE_OUT, asFound(readings, forceN));
+        BendForm.LARGEST_FORCE.give(readings, out, forceN, value -> asFound(readings, value));
         stress(readings, out, BendForm.STRENGTH, bar(readings), forceN, deflectionMm);
         stress(readings, out, BendForm.STRENGTH_BEFORE, barBefore(readings), forceN, deflectionMm);
-        if (readings.has(BendForm.MASS)) {
-            double perGram = forceN / readings.number(BendForm.MASS);
-            out.put(BendForm.FORCE_PER_MASS, asFound(readings, perGram));
-        } else {
-            out.missing(BendForm.FORCE_PER_MASS, "the specimen was not weighed");
-        }
     }
 
     private static void stress(
@@ -120,11 +114,20 @@ public final class Flexure implements TestMethod {
     }
 
     private static Yield asFound(Readings readings, double value) {
-        boolean outside = readings.has(BendForm.BROKE_AT)
-                && readings.word(BendForm.BROKE_AT).equals(BendForm.OUTSIDE);
+        Optional<String> bound = boundReason(readings);
         Yield found = Yield.of(value);
-        return outside && found instanceof Yield.Value
-                ? new Yield.AtLeast(value, OUTSIDE_THIRD)
+        return bound.isPresent() && found instanceof Yield.Value
+                ? new Yield.AtLeast(value, bound.get())
                 : found;
+    }
+
+    private static Optional<String> boundReason(Readings readings) {
+        if (readings.has(BendForm.BROKE_AT)
+                && readings.word(BendForm.BROKE_AT).equals(BendForm.OUTSIDE)) {
+            return Optional.of(OUTSIDE_THIRD);
+        }
+        return readings.has(BendForm.FORCE) && CurveFindings.provesNoPeak(readings, BendForm.FORCE)
+                ? Optional.of(CurveFindings.NO_PEAK)
+                : Optional.empty();
     }
 }

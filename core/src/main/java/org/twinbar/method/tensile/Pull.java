@@ -1,5 +1,6 @@
 package org.twinbar.method.tensile;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +65,9 @@ final class Pull {
                 "saturated", Boolean.class, () -> CurveFindings.isSaturated(force, peak))) {
             bound = bound.or(new Bound("the load cell was at its end"));
         }
+        if (CurveFindings.provesNoPeak(readings, PullForm.FORCE)) {
+            bound = bound.or(new Bound(CurveFindings.NO_PEAK));
+        }
         if (readings.atRest()) {
             CurveFindings.of(force, peak, noise).forEach(out::found);
             PullFindings.ofBreak(readings, out);
@@ -101,10 +105,26 @@ final class Pull {
                 seenBreaking ? Bound.NONE : new Bound("the record ends before the load collapses");
         strains(curve, stretching, zero, strongest, end, bound, ended);
         modulus(curve, stretching, zero, peak);
+        OptionalInt fell = readings.choice(PullForm.YIELD_BY).equals(PullForm.BY_DECREASE)
+                ? yield
+                : OptionalInt.empty();
+        out.put(
+                PullForm.NOMINAL_STRAIN,
+                new NominalStrain(readings, stretching, curve, zero)
+                        .at(fell, end, bound.or(ended), out));
+        out.put(
+                PullForm.POISSON_RATIO,
+                Narrowing.poissonRatio(
+                        readings,
+                        stretching,
+                        stretching.strainPerWay().isPresent()
+                                ? Optional.of(window(curve, stretching, zero, peak))
+                                : Optional.empty()));
         yieldStrength(curve, stretching, zero, yield);
         energy(stretching, end, bound.or(ended));
         if (readings.atRest()) {
             PullFindings.ofStretching(readings, out, curve, stretching, zero, strongest);
+            fell.ifPresent(first -> PullFindings.ofMaxima(out, force, first, peak, atFirst));
         }
     }
 

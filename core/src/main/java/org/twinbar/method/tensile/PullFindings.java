@@ -44,6 +44,16 @@ final class PullFindings {
             "The toe is %s %% of the strain at the largest force: slack in the grips, or a"
                     + " specimen that really gives at first; look at the start of the curve.");
 
+    static final Finding.Kind TWO_MAXIMA = Finding.Kind.note(
+            "two-maxima",
+            "The force came to a first maximum of %s N and later to %s N; strength is taken at the"
+                    + " %s. ASTM D638 takes the largest, ISO 527-1 since 2012 the first: compare"
+                    + " only what was taken alike.");
+    static final Finding.Kind NOMINAL = Finding.Kind.note(
+            "nominal-strain-method",
+            "The nominal strain is that of method %s of ISO 527-1: A counts the crosshead's travel"
+                    + " from the start, B from the yield on and the extensometer before it.");
+
     /** Time to break, in s: ASTM D638-22, clause 9. */
     private static final double SHORTEST = 30;
 
@@ -107,6 +117,16 @@ final class PullFindings {
             if (share > TOE_SHARE) {
                 out.found(TOE_LARGE.with(percent(share)));
             }
+        }
+    }
+
+    static void ofMaxima(
+            Outcome.Builder out, Trace force, int first, int largest, boolean atFirst) {
+        if (first != largest) {
+            out.found(TWO_MAXIMA.with(
+                    Figures.three(force.get(first)),
+                    Figures.three(force.get(largest)),
+                    atFirst ? "first" : "largest"));
         }
     }
 

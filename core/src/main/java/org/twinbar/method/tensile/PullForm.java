@@ -17,6 +17,7 @@ import org.twinbar.method.Setting;
 import org.twinbar.method.Words;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
+import org.twinbar.method.section.LargestForce;
 import org.twinbar.method.section.Side;
 import org.twinbar.quantity.Unit;
 
@@ -35,8 +36,8 @@ final class PullForm {
     static final Input AREA_BEFORE = Input.of(
                     "area_before", "Section area before treatment", "mm2", Kind.NONE)
             .plausibly(1, 2000);
-    static final Input MASS = Input.of("mass", "Mass of the specimen", "g", Kind.SCALE);
-    static final Input PEAK_FORCE = Input.of("peak_force", "Largest force", "N", Kind.LOAD_CELL);
+    static final Input MASS = LargestForce.MASS;
+    static final Input PEAK_FORCE = LargestForce.READ;
     static final Input GAUGE_LENGTH = Input.of(
                     "gauge_length", "Gauge length of the extensometer", "mm", Kind.CALIPER)
             .plausibly(5, 150);
@@ -61,6 +62,10 @@ final class PullForm {
     static final Channel STRAIN = Channel.of("strain", "Strain", "%", Kind.STRAIN_EXTENSOMETER);
     static final Channel DISPLACEMENT =
             Channel.of("displacement", "Travel of the crosshead", "mm", Kind.CROSSHEAD);
+    static final Channel NARROWING =
+            Channel.of("narrowing", "How far the width shrank", "mm", Kind.EXTENSOMETER);
+    static final Channel TRANSVERSE_STRAIN = Channel.of(
+            "transverse_strain", "Strain across the pull", "%", Kind.STRAIN_EXTENSOMETER);
     static final Channel TIME = Channel.of("time", "Time", "s", Kind.NONE);
 
     static final String BY_DECREASE = "decrease";
@@ -83,20 +88,11 @@ final class PullForm {
     static final Mark PEAK = new Mark("peak", "Peak");
     static final Mark BREAK = new Mark("break", "Break");
 
-    static final Property STRENGTH = Property.of("strength", "Tensile strength", "MPa", Scale.RATIO)
-            .per(Basis.SECTION, "strength");
-    static final Property STRENGTH_BEFORE = Property.of(
-                    "strength_before",
-                    "Tensile strength on the section before treatment",
-                    "MPa",
-                    Scale.RATIO)
-            .per(Basis.SECTION_BEFORE, "strength");
-    static final Property PEAK_FORCE_OUT = Property.of(
-                    "peak_force", "Largest force", "N", Scale.RATIO)
-            .per(Basis.PART, "strength");
-    static final Property FORCE_PER_MASS = Property.of(
-                    "force_per_mass", "Largest force per gram", "N/g", Scale.RATIO)
-            .per(Basis.MASS, "strength");
+    static final LargestForce LARGEST_FORCE = LargestForce.of("strength", "Tensile strength");
+    static final Property STRENGTH = LARGEST_FORCE.strength();
+    static final Property STRENGTH_BEFORE = LARGEST_FORCE.strengthBefore();
+    static final Property PEAK_FORCE_OUT = LARGEST_FORCE.force();
+    static final Property FORCE_PER_MASS = LARGEST_FORCE.perMass();
     static final Property MODULUS = Property.of("modulus", "Tensile modulus", "MPa", Scale.RATIO)
             .per(Basis.SECTION, "modulus");
     static final Property YIELD_STRENGTH = Property.of(
@@ -106,16 +102,24 @@ final class PullForm {
             Property.of("strain_at_strength", "Strain at the largest force", "%", Scale.RATIO);
     static final Property STRAIN_AT_BREAK =
             Property.of("strain_at_break", "Strain at break", "%", Scale.RATIO);
+    static final Property NOMINAL_STRAIN = Property.of(
+            "nominal_strain_at_break",
+            "Nominal strain at break, over the distance of the grips",
+            "%",
+            Scale.RATIO);
+    static final Property POISSON_RATIO =
+            Property.of("poisson_ratio", "Poisson ratio", "", Scale.RATIO);
     static final Property ENERGY = Property.of(
                     "energy_to_break", "Energy to break", "J", Scale.RATIO)
             .per(Basis.PART, "energy_to_break");
 
     static final Description DESCRIPTION = new Description(
             "tensile",
-            1,
+            2,
             "Tensile test",
             "In the manner of ISO 527-1:2019 and ASTM D638-22; without a class-1 machine, an"
-                    + " extensometer and a standard atmosphere it is not a test to either.",
+                    + " extensometer and a standard atmosphere it is not a test to either. Strength"
+                    + " is the largest stress (D638), unless the first maximum is chosen (ISO).",
             asks(),
             List.of(
                     STRENGTH_AT,
@@ -143,7 +147,9 @@ final class PullForm {
                     YIELD_STRENGTH,
                     STRAIN_AT_STRENGTH,
                     STRAIN_AT_BREAK,
-                    ENERGY),
+                    ENERGY,
+                    NOMINAL_STRAIN,
+                    POISSON_RATIO),
             List.of(
                     new Caution("Specimens snap and throw splinters: wear safety glasses and put a"
                             + " clear shield before the grips."),
@@ -167,6 +173,8 @@ final class PullForm {
                         List.of(EXTENSION),
                         List.of(STRAIN),
                         List.of(DISPLACEMENT)),
+                Ask.optional(
+                        "How far did it narrow?", List.of(NARROWING), List.of(TRANSVERSE_STRAIN)),
                 Ask.optional("When was each row recorded?", List.of(TIME)),
                 Ask.optional("How long is the extensometer's gauge?", List.of(GAUGE_LENGTH))
                         .once(),

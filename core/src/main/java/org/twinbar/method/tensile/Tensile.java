@@ -48,15 +48,9 @@ public final class Tensile implements TestMethod {
      * <p>Source: ISO 527-1:2019, 10.1.
      */
     static void strengths(Readings readings, Outcome.Builder out, double forceN, Bound bound) {
-        out.put(PullForm.PEAK_FORCE_OUT, bound.of(forceN));
+        PullForm.LARGEST_FORCE.give(readings, out, forceN, bound::of);
         perSection(readings, out, PullForm.STRENGTH, Section.PULLED, forceN, bound);
         perSection(readings, out, PullForm.STRENGTH_BEFORE, Section.BEFORE, forceN, bound);
-        if (readings.has(PullForm.MASS)) {
-            double mass = readings.number(PullForm.MASS);
-            out.put(PullForm.FORCE_PER_MASS, bound.of(forceN / mass));
-        } else {
-            out.missing(PullForm.FORCE_PER_MASS, "the specimen was not weighed");
-        }
     }
 
     private static void perSection(

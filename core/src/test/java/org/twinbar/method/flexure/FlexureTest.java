@@ -24,6 +24,13 @@ class FlexureTest {
                 .orElseThrow(() -> new AssertionError(code + " is not in " + result.findings()));
     }
 
+    @Test
+    void oneRowProvesNoPeak() {
+        Result result = Bent.bend(Bent.bar().channel(BendForm.FORCE, new double[] {80}));
+        assertThat(Exactly.reason(result, BendForm.STRENGTH))
+                .isEqualTo("a record of one or two rows proves no peak");
+    }
+
     private static double[] times(double seconds) {
         double[] times = new double[206];
         for (int row = 0; row < 206; row++) {

@@ -53,6 +53,26 @@ class TensileReferenceTest {
     }
 
     @Test
+    void poissonRatio() {
+        double[] along = {0, 0.05, 0.08, 0.12, 0.16, 0.2, 0.23, 0.25, 0.5};
+        double[] across = {0, -0.0182, -0.0288, -0.0441, -0.0579, -0.0726, -0.0841, -0.0907, -0.17};
+        Result result = Pulled.pull(Pulled.bar(10, 4)
+                .word(Toe.CHOICE, Toe.AS_RECORDED)
+                .channel(PullForm.FORCE, times(along, 1200))
+                .channel(PullForm.STRAIN, along)
+                .channel(PullForm.TRANSVERSE_STRAIN, across));
+        CHECKS.row("poisson").expects(Exactly.value(result, PullForm.POISSON_RATIO));
+        CHECKS.row("poisson-u").expects(Exactly.u(result, PullForm.POISSON_RATIO));
+    }
+
+    @Test
+    void nominalStrainByMethodB() {
+        CHECKS.row("nominal-b")
+                .expects(
+                        Exactly.value(Pulled.pull(TensileTest.necking()), PullForm.NOMINAL_STRAIN));
+    }
+
+    @Test
     void nominalStrainLessTheMachinesGive() {
         Result result = Pulled.pull(Pulled.bar(10, 4)
                 .number(PullForm.GRIP_DISTANCE, 115)

@@ -2,6 +2,7 @@ package org.twinbar.method.tensile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,9 @@ class TensileTest {
                         "yield_strength_MPa",
                         "strain_at_strength_percent",
                         "strain_at_break_percent",
-                        "energy_to_break_J");
+                        "energy_to_break_J",
+                        "nominal_strain_at_break_percent",
+                        "poisson_ratio");
         assertThat(PullForm.DESCRIPTION.inputs())
                 .extracting(input -> input.column())
                 .contains("width_mm", "area_mm2", "peak_force_N", "compliance_mm_per_N", "mass_g");
@@ -52,7 +55,9 @@ class TensileTest {
                 PullForm.YIELD_STRENGTH,
                 PullForm.STRAIN_AT_STRENGTH,
                 PullForm.STRAIN_AT_BREAK,
-                PullForm.ENERGY)) {
+                PullForm.ENERGY,
+                PullForm.NOMINAL_STRAIN,
+                PullForm.POISSON_RATIO)) {
             assertThat(Exactly.reason(result, property))
                     .isEqualTo("no extension, strain or displacement was recorded");
         }
@@ -76,6 +81,87 @@ class TensileTest {
                         Property.Basis.SECTION_BEFORE,
                         Property.Basis.PART,
                         Property.Basis.MASS);
+    }
+
+    @Test
+    void oneRowProvesNoPeak() {
+        for (double[] force : List.of(new double[] {800}, new double[] {10, 800})) {
+            Result result = Pulled.pull(Pulled.bar(10, 4).channel(PullForm.FORCE, force));
+            assertThat(result.yields().get(PullForm.STRENGTH))
+                    .isEqualTo(new Yield.AtLeast(20, "a record of one or two rows proves no peak"));
+        }
+    }
+
+    /** An extensometer up to the yield at 2 %, and the crosshead from there. */
+    static Readings.Builder necking() {
+        int rows = 61;
+        double[] force = new double[rows];
+        double[] extension = new double[rows];
+        double[] travel = new double[rows];
+        for (int row = 0; row < rows; row++) {
+            force[row] = row <= 20 ? 60.0 * row : Math.max(800, 1200 - 20.0 * (row - 20));
+            extension[row] = row <= 20 ? 0.05 * row : 1 + 0.004 * (row - 20);
+            travel[row] = 0.15 * row;
+        }
+        force[rows - 1] = 3;
+        return Pulled.bar(10, 4)
+                .number(PullForm.GAUGE_LENGTH, 50)
+                .number(PullForm.GRIP_DISTANCE, 115)
+                .channel(PullForm.FORCE, force)
+                .channel(PullForm.EXTENSION, extension)
+                .channel(PullForm.DISPLACEMENT, travel);
+    }
+
+    @Test
+    void nominalStrainCountsFromTheYieldWhereThereIsOne() {
+        Result result = Pulled.pull(necking());
+        assertThat(Exactly.value(result, PullForm.NOMINAL_STRAIN))
+                .isCloseTo(2 + 100 * 0.15 * 39 / 115, within(1e-9));
+        assertThat(Exactly.text(result, "nominal-strain-method"))
+                .startsWith("The nominal strain is that of method B");
+        Result byOffset = Pulled.pull(necking().word(PullForm.YIELD_BY, PullForm.BY_OFFSET));
+        assertThat(Exactly.value(byOffset, PullForm.NOMINAL_STRAIN))
+                .isCloseTo(100 * 0.15 * 59 / 115, within(1e-9));
+        assertThat(Exactly.text(byOffset, "nominal-strain-method"))
+                .startsWith("The nominal strain is that of method A");
+        Result noTravel = Pulled.pull(Pulled.bar(10, 4)
+                .number(PullForm.GAUGE_LENGTH, 50)
+                .channel(PullForm.FORCE, FORCE)
+                .channel(PullForm.EXTENSION, TIME));
+        assertThat(Exactly.reason(noTravel, PullForm.NOMINAL_STRAIN))
+                .isEqualTo("travel of the crosshead and distance of the grips were not both given");
+    }
+
+    /** 4 N a micrometre along 50 mm, and a width that shrinks by 0.36 of the strain. */
+    private static Readings.Builder narrowing(double ratio) {
+        double[] force = new double[401];
+        double[] extension = new double[401];
+        double[] narrowing = new double[401];
+        for (int row = 0; row < 400; row++) {
+            extension[row] = 0.001 * row;
+            force[row] = 4 * row;
+            narrowing[row] = 10 * ratio * extension[row] / 50;
+        }
+        return Pulled.bar(10, 4)
+                .number(PullForm.GAUGE_LENGTH, 50)
+                .channel(PullForm.FORCE, force)
+                .channel(PullForm.EXTENSION, extension)
+                .channel(PullForm.NARROWING, narrowing);
+    }
+
+    @Test
+    void poissonRatioIsHowFarItNarrowsAsItStretches() {
+        assertThat(Exactly.value(Pulled.pull(narrowing(0.36)), PullForm.POISSON_RATIO))
+                .isCloseTo(0.36, within(1e-9));
+        assertThat(Exactly.reason(Pulled.pull(narrowing(-0.36)), PullForm.POISSON_RATIO))
+                .isEqualTo("it does not narrow over the modulus window: the sign may be turned"
+                        + " round");
+        assertThat(Exactly.reason(Pulled.pull(necking()), PullForm.POISSON_RATIO))
+                .isEqualTo("how far it narrowed was not recorded");
+        Readings.Builder byCrosshead =
+                SimulatedPull.brittle().readings().channel(PullForm.NARROWING, new double[600]);
+        assertThat(Exactly.reason(Pulled.pull(byCrosshead), PullForm.POISSON_RATIO))
+                .startsWith("the stretch is the crosshead's");
     }
 
     @Test
@@ -136,6 +222,9 @@ class TensileTest {
                 .channel(PullForm.FORCE, drawn)
                 .channel(PullForm.DISPLACEMENT, way);
         assertThat(Exactly.value(Pulled.pull(readings), PullForm.STRENGTH)).isEqualTo(1250 / 40.0);
+        assertThat(Exactly.text(Pulled.pull(readings), "two-maxima"))
+                .startsWith("The force came to a first maximum of 1000 N and later to 1250 N;"
+                        + " strength is taken at the largest.");
         assertThat(Exactly.value(Pulled.pull(readings), PullForm.YIELD_STRENGTH))
                 .isEqualTo(25);
         readings.word(PullForm.STRENGTH_AT, PullForm.FIRST_MAXIMUM);
@@ -163,17 +252,6 @@ class TensileTest {
         Result result = Pulled.pull(
                 Pulled.bar(10, 4).channel(PullForm.FORCE, FORCE).mark(PullForm.PEAK, 3));
         assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(15);
-    }
-
-    @Test
-    void aCurveOfOnePointStillHasAForce() {
-        Result result = Pulled.pull(Pulled.bar(10, 4)
-                .channel(PullForm.FORCE, new double[] {800})
-                .channel(PullForm.DISPLACEMENT, new double[] {2}));
-        assertThat(Exactly.value(result, PullForm.STRENGTH)).isEqualTo(20);
-        assertThat(Exactly.reason(result, PullForm.MODULUS))
-                .isEqualTo("the curve has too few rows before its peak");
-        assertThat(Exactly.found(result, "peak-at-last-point")).isTrue();
     }
 
     @Test
