@@ -14,6 +14,7 @@ import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Named;
 import org.twinbar.method.Words;
+import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
 
 /**
@@ -90,11 +91,9 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
         if (input.instrument() == Kind.NONE) {
             return "";
         }
-        double step = input.instrument().usual(input.unit()).resolution();
-        return input.instrument().word() + ", to " + Written.number(step, 3)
-                + (input.unit().symbol().isEmpty()
-                        ? ""
-                        : "\u202f" + input.unit().symbol());
+        Kind kind = input.instrument();
+        double step = kind.usual(Unit.of(kind.unit())).resolution();
+        return kind.word() + ", to " + Written.number(step, 3) + "\u202f" + kind.unit();
     }
 
     private static List<String> instruments(Set<Named> once, Set<Named> each) {
