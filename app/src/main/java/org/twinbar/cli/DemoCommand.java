@@ -2,9 +2,11 @@ package org.twinbar.cli;
 
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.twinbar.study.Demo;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -50,12 +52,18 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Workspace open = context.open(workspace)) {
-            JudgedStudy judged = open.judge(Demo.into(open), (done, of) -> {});
+            StudyName name = Demo.into(open);
+            JudgedStudy judged = open.judge(name, (done, of) -> {});
             context.terminal().out().println(judged.question() + " (invented data)");
             context.terminal().out().println();
             context.terminal().out().print(ClaimsText.of(judged));
             context.terminal().flush();
-            ReportFiles.write(judged, out, EnumSet.of(ReportFiles.Form.HTML))
+            ReportFiles.write(
+                            new ReportFiles.Published(
+                                    judged,
+                                    () -> open.packages().zip(name, judged, Optional.empty())),
+                            out,
+                            EnumSet.of(ReportFiles.Form.HTML))
                     .forEach(file -> context.terminal().say("Report: " + file));
         }
         if (!noServe) {

@@ -3,11 +3,14 @@ package org.twinbar.cli;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.twinbar.exchange.datapackage.Licence;
 import org.twinbar.report.kit.Palette;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,8 +21,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         description = {
-            "Writes what can be published of a study: one page that works offline, a PDF, and a kit of",
-            "pictures, moving curves and words for a video or a post. All of it unless said otherwise.",
+            "Writes what can be published of a study: one page that works offline, a PDF, its data",
+            "package, and a kit of pictures, moving curves and words for a video or a post. All of it",
+            "unless said otherwise.",
         },
         mixinStandardHelpOptions = true,
         sortOptions = false)
@@ -43,7 +47,7 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--html", description = "The page, report.html.")
     boolean html;
 
-    @Option(names = "--pdf", description = "The document, report.pdf.")
+    @Option(names = "--pdf", description = "The document, report.pdf, with the data package inside.")
     boolean pdf;
 
     @Option(
@@ -51,6 +55,18 @@ final class ReportCommand implements Callable<Integer> {
             description = "The kit: verdicts as pictures in three shapes, curves that draw"
                     + " themselves, a table, a description, a list of shots.")
     boolean kit;
+
+    @Option(
+            names = "--package",
+            description = "The data package, package.zip, which others can check.")
+    boolean packaged;
+
+    @Option(
+            names = "--licence",
+            paramLabel = "NAME",
+            description = "What others may do with the data, such as CC0-1.0 or CC-BY-4.0.")
+    @Nullable
+    String licence;
 
     @Option(
             names = "--theme",
@@ -76,15 +92,22 @@ final class ReportCommand implements Callable<Integer> {
         if (kit) {
             forms.add(ReportFiles.Form.KIT);
         }
+        if (packaged) {
+            forms.add(ReportFiles.Form.PACKAGE);
+        }
+        Optional<Licence> said = Optional.ofNullable(licence).map(Licence::of);
         List<Palette> palettes = theme == null
                 ? List.of(Palette.LIGHT, Palette.DARK)
                 : ThemeFile.read(theme);
         try (Workspace open = context.openThere(workspace.folder);
                 Bar bar = new Bar(context.terminal(), "specimens")) {
-            JudgedStudy judged = open.judge(open.study(study), bar);
+            StudyName name = open.study(study);
+            JudgedStudy judged = open.judge(name, bar);
             bar.close();
+            ReportFiles.Published published = new ReportFiles.Published(
+                    judged, () -> open.packages().zip(name, judged, said));
             try (Bar drawing = new Bar(context.terminal(), "pictures")) {
-                ReportFiles.write(judged, out, forms, palettes, drawing)
+                ReportFiles.write(published, out, forms, palettes, drawing)
                         .forEach(file -> context.terminal().out().println(file));
             }
         }

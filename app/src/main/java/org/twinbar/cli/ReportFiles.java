@@ -9,6 +9,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
 import org.twinbar.report.kit.Kit;
 import org.twinbar.report.kit.KitFile;
@@ -23,14 +25,24 @@ final class ReportFiles {
     enum Form {
         HTML,
         PDF,
-        KIT
+        KIT,
+        PACKAGE
     }
+
+    static final String PACKAGE_FILE = "package.zip";
+
+    /**
+     * What is to be published.
+     *
+     * @param zip its data package, which goes into the document too
+     */
+    record Published(JudgedStudy study, Supplier<byte[]> zip) {}
 
     private ReportFiles() {}
 
     /** Returns the files that were written. */
-    static List<Path> write(JudgedStudy study, Path folder, Set<Form> forms) {
-        return write(study, folder, forms, List.of(Palette.LIGHT, Palette.DARK), Progress.SILENT);
+    static List<Path> write(Published published, Path folder, Set<Form> forms) {
+        return write(published, folder, forms, List.of(Palette.LIGHT, Palette.DARK), Progress.SILENT);
     }
 
     /**
@@ -40,12 +52,16 @@ final class ReportFiles {
      * @param progress of those pictures
      */
     static List<Path> write(
-            JudgedStudy study,
+            Published published,
             Path folder,
             Set<Form> forms,
             List<Palette> palettes,
             Progress progress) {
         Set<Form> wanted = forms.isEmpty() ? EnumSet.allOf(Form.class) : forms;
+        JudgedStudy study = published.study();
+        byte[] zip = wanted.contains(Form.PDF) || wanted.contains(Form.PACKAGE)
+                ? published.zip().get()
+                : new byte[0];
         List<Path> written = new ArrayList<>();
         if (wanted.contains(Form.HTML)) {
             Path file = folder.resolve("report.html");
@@ -56,11 +72,16 @@ final class ReportFiles {
             Path file = folder.resolve("report.pdf");
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             try {
-                Report.pdf(study, pdf);
+                Report.pdf(study, List.of(Attachment.dataPackage(PACKAGE_FILE, zip)), pdf);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
             Context.write(file, pdf.toByteArray());
+            written.add(file);
+        }
+        if (wanted.contains(Form.PACKAGE)) {
+            Path file = folder.resolve(PACKAGE_FILE);
+            Context.write(file, zip);
             written.add(file);
         }
         if (wanted.contains(Form.KIT)) {

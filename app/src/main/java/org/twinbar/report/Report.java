@@ -2,6 +2,7 @@ package org.twinbar.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Map;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
@@ -44,8 +45,14 @@ public final class Report {
         return Cells.withUnit(result, property);
     }
 
-    /** Writes the same content as PDF/A-2b; the stream stays open. */
-    public static void pdf(JudgedStudy study, OutputStream to) throws IOException {
-        Pdf.write(Composition.of(study), to);
+    /**
+     * Writes the same content as PDF/A-2b, or as PDF/A-3b where files lie inside it; the stream
+     * stays open.
+     *
+     * @param attachments files that lie inside the document, each with a name of its own
+     */
+    public static void pdf(JudgedStudy study, List<Attachment> attachments, OutputStream to)
+            throws IOException {
+        Pdf.write(Composition.of(study), attachments, to);
     }
 }

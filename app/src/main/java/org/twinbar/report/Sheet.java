@@ -36,6 +36,11 @@ public record Sheet(
         return origin == Origin.INVENTED;
     }
 
+    /** Returns the same with another line on what made it. */
+    Sheet made(String words) {
+        return new Sheet(title, about, origin, claims, sections, words);
+    }
+
     /** Returns every answer of every claim, in order. */
     public List<Answer> answers() {
         return claims.stream().flatMap(claim -> claim.answers().stream()).toList();

@@ -4,7 +4,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
 import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
@@ -30,6 +33,7 @@ final class StudyPages {
         routes.get("/studies/{study}/curves/<code>", this::curve);
         routes.get("/studies/{study}/report", this::report);
         routes.get("/studies/{study}/report.pdf", this::pdf);
+        routes.get("/studies/{study}/package.zip", this::dataPackage);
     }
 
     private void sheet(Context request) {
@@ -112,9 +116,22 @@ final class StudyPages {
     private void pdf(Context request) throws IOException {
         StudyName study = find(request);
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Report.pdf(judge(study), pdf);
+        Report.pdf(
+                judge(study),
+                List.of(Attachment.dataPackage("package.zip", zip(study))),
+                pdf);
         request.header("Content-Disposition", attachment(study, "pdf"));
         request.contentType("application/pdf").result(pdf.toByteArray());
+    }
+
+    private void dataPackage(Context request) {
+        StudyName study = find(request);
+        request.header("Content-Disposition", attachment(study, "zip"));
+        request.contentType("application/zip").result(zip(study));
+    }
+
+    private byte[] zip(StudyName study) {
+        return workspace.packages().zip(study, judge(study), Optional.empty());
     }
 
     private static String attachment(StudyName study, String ending) {

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +70,24 @@ class PackageCommandsTest {
         export("bars.zip");
         desk.pipe(Files.readAllBytes(folder.resolve("bars.zip")));
         assertThat(desk.type("study check -").done()).contains("Nothing differs");
+    }
+
+    @Test
+    void reportWritesThePackageThatItsDocumentCarries() throws IOException {
+        makeStudy();
+        desk.type("report bars --workspace @w --out @out --pdf --package").done();
+        assertThat(desk.files()).contains("out/report.pdf", "out/package.zip");
+        desk.type("study check @out/package.zip").done();
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out/report.pdf").toFile())) {
+            assertThat(document.getDocumentCatalog()
+                            .getNames()
+                            .getEmbeddedFiles()
+                            .getNames()
+                            .get("package.zip")
+                            .getEmbeddedFile()
+                            .toByteArray())
+                    .isEqualTo(Files.readAllBytes(folder.resolve("out/package.zip")));
+        }
     }
 
     @Test

@@ -7,7 +7,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
@@ -21,12 +23,15 @@ import org.verapdf.pdfa.results.ValidationResult;
 
 class PdfTest {
 
+    private static final byte[] ZIP = {80, 75, 5, 6, 0, 1, 2, 3, 4};
+
     private static byte[] pdf;
 
     @BeforeAll
     static void print() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Pdf.write(Sheets.sample(), out);
+        Pdf.write(
+                Sheets.sample(), List.of(Attachment.dataPackage("package.zip", ZIP)), out);
         pdf = out.toByteArray();
         Files.createDirectories(Path.of("target"));
         Files.write(Path.of("target", "report.pdf"), pdf);
@@ -34,10 +39,20 @@ class PdfTest {
 
     @Test
     void isPdfAForKeepingAsTheValidatorSays() throws Exception {
+        requireValid(pdf, PDFAFlavour.PDFA_3_B);
+    }
+
+    @Test
+    void isValidWithoutAttachmentToo() throws Exception {
+        ByteArrayOutputStream plain = new ByteArrayOutputStream();
+        Pdf.write(Sheets.sample(), List.of(), plain);
+        requireValid(plain.toByteArray(), PDFAFlavour.PDFA_2_B);
+    }
+
+    private static void requireValid(byte[] document, PDFAFlavour flavour) throws Exception {
         VeraGreenfieldFoundryProvider.initialise();
-        PDFAFlavour flavour = PDFAFlavour.PDFA_2_B;
         try (PDFAParser parser = Foundries.defaultInstance()
-                        .createParser(new ByteArrayInputStream(pdf), flavour);
+                        .createParser(new ByteArrayInputStream(document), flavour);
                 PDFAValidator validator =
                         Foundries.defaultInstance().createValidator(flavour, false)) {
             ValidationResult result = validator.validate(parser);
@@ -45,6 +60,20 @@ class PdfTest {
                     .filteredOn(a -> !a.getStatus().toString().equals("passed"))
                     .isEmpty();
             assertThat(result.isCompliant()).isTrue();
+        }
+    }
+
+    @Test
+    void carriesThePackageInside() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            var catalog = document.getDocumentCatalog();
+            var file = catalog.getNames().getEmbeddedFiles().getNames().get("package.zip");
+            assertThat(file.getEmbeddedFile().toByteArray()).isEqualTo(ZIP);
+            assertThat(file.getEmbeddedFile().getSubtype()).isEqualTo("application/zip");
+            assertThat(file.getCOSObject().getNameAsString("AFRelationship")).isEqualTo("Data");
+            assertThat(catalog.getCOSObject().getCOSArray(COSName.getPDFName("AF"))).hasSize(1);
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertThat(text).contains("Inside this document lies package.zip");
         }
     }
 

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.twinbar.method.Property;
 import org.twinbar.study.Answer;
@@ -55,7 +56,7 @@ class ReportTest {
     @Test
     void printsTheSameStudy() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Report.pdf(STUDY, out);
+        Report.pdf(STUDY, List.of(), out);
         Files.write(Path.of("target", "study.pdf"), out.toByteArray());
         assertThat(out.size()).isGreaterThan(20_000);
     }
@@ -71,7 +72,7 @@ class ReportTest {
         assertThat(page).contains("<title>C5: not known");
         assertThat(page).contains("<title>P1: no").contains("<title>P3: yes");
         try (OutputStream out = Files.newOutputStream(Path.of("target", "cups.pdf"))) {
-            Report.pdf(cups, out);
+            Report.pdf(cups, List.of(), out);
         }
     }
 
@@ -105,7 +106,7 @@ class ReportTest {
         String page = Report.html(large);
         double afterPage = cpuSeconds();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Report.pdf(large, pdf);
+        Report.pdf(large, List.of(), pdf);
         double afterPdf = cpuSeconds();
         assertThat(afterPage - before).as("seconds for the page").isLessThan(5);
         assertThat(afterPdf - afterPage).as("seconds for the PDF").isLessThan(8);

@@ -84,6 +84,9 @@ class WebServerTest {
                 .doesNotContain("unsafe");
         assertThat(report.body()).doesNotContain(" style=\"");
         assertThat(served.get(served.study() + "/report.pdf").body()).startsWith("%PDF-");
+        HttpResponse<String> zip = served.get(served.study() + "/package.zip");
+        assertThat(zip.body()).startsWith("PK");
+        assertThat(zip.headers().firstValue("Content-Type")).hasValue("application/zip");
     }
 
     @Test
