@@ -10,7 +10,6 @@ enum Aspect {
     CLAIM("claim"),
     LEFT_OUT("left out"),
     READING("reading"),
-    PHOTO("photo"),
     PLAN("plan"),
     SEAL("seal"),
     KEY("key"),

@@ -1,11 +1,13 @@
 package org.twinbar.study;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
@@ -103,6 +105,13 @@ record Presets(Map<Named, Double> numbers, Map<Named, String> words) {
 
     boolean has(Named named) {
         return numbers.containsKey(named) || words.containsKey(named);
+    }
+
+    /** Returns what was set. */
+    Set<Named> names() {
+        Set<Named> names = new HashSet<>(numbers.keySet());
+        names.addAll(words.keySet());
+        return names;
     }
 
     /** Puts what was set in front of a specimen's own readings, which take its place. */

@@ -34,7 +34,7 @@ final class State {
     private final Map<OfSpecimen, UUID> lastWord = new HashMap<>();
     private final Map<UUID, Map<Corrections.Cell, Corrections.Said>> corrections = new HashMap<>();
     private final Map<CellOf, Spoken> lastSpoken = new HashMap<>();
-    private final Map<OfSpecimen, List<Photo>> photos = new HashMap<>();
+    private final Map<String, List<Pictured>> photos = new HashMap<>();
     private final List<Change> history = new ArrayList<>();
     private final MakingState making = new MakingState();
 
@@ -63,6 +63,13 @@ final class State {
 
     /** A cell of a test's table. */
     record CellOf(UUID test, Corrections.Cell cell) {}
+
+    /**
+     * A photo of a specimen.
+     *
+     * @param test that the specimen is of; empty for one that the plan knows
+     */
+    private record Pictured(String test, Photo photo) {}
 
     /**
      * The last entry on a cell.
@@ -109,7 +116,7 @@ final class State {
             leaveOut(entry, value);
         } else if (entry.aspect().equals(Aspect.READING.word())) {
             correct(entry, value);
-        } else if (entry.aspect().equals(Aspect.PHOTO.word())) {
+        } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
             photo(entry, value);
         }
     }
@@ -246,18 +253,20 @@ final class State {
     }
 
     private void photo(Entry entry, JsonNode value) {
-        OfSpecimen specimen = new OfSpecimen(
-                UUID.fromString(value.path("test").asText()),
-                value.path("specimen").asText());
-        photos.computeIfAbsent(specimen, it -> new ArrayList<>())
-                .add(new Photo(file(value.path("file")), when(entry, value), entry.who()));
+        photos.computeIfAbsent(value.path("specimen").asText(), it -> new ArrayList<>())
+                .add(new Pictured(
+                        value.path("test").asText(),
+                        new Photo(
+                                file(value.path("file")),
+                                ZonedDateTime.parse(value.path("when").asText()),
+                                entry.who())));
     }
 
-    static ObjectNode photo(OfSpecimen specimen, KeptFile file) {
+    static ObjectNode photo(OfSpecimen specimen, KeptFile file, ZonedDateTime when) {
         ObjectNode json =
                 object().put("test", specimen.test().toString()).put("specimen", specimen.code());
         json.set("file", json(file));
-        return json;
+        return json.put("when", when.toString()).put("words", "");
     }
 
     static ObjectNode correction(CellOf cell, String specimen, String from, String to) {
@@ -319,8 +328,13 @@ final class State {
         return Optional.ofNullable(lastSpoken.get(cell));
     }
 
+    /** Returns the photos of a specimen: those of its test, and those of the plan's specimen. */
     List<Photo> photos(OfSpecimen specimen) {
-        return photos.getOrDefault(specimen, List.of());
+        return photos.getOrDefault(specimen.code(), List.of()).stream()
+                .filter(it ->
+                        it.test().isEmpty() || it.test().equals(specimen.test().toString()))
+                .map(Pictured::photo)
+                .toList();
     }
 
     List<Change> history() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.twinbar.exchange.InputException;
 import org.twinbar.finding.Figures;
 import org.twinbar.method.Input;
+import org.twinbar.method.Limits;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
@@ -25,13 +26,14 @@ final class TypedCheck {
     private static final double SHARE_OF_MEDIAN = 0.5;
 
     private final TypedTest test;
-    private final TypedTest.Specimen specimen;
     private final TypedTest.Field field;
+    private final String code;
 
-    TypedCheck(TypedTest test, TypedTest.Specimen specimen, TypedTest.Field field) {
+    /** @param code of the specimen whose own value in the field is no other's */
+    TypedCheck(TypedTest test, TypedTest.Field field, String code) {
         this.test = test;
-        this.specimen = specimen;
         this.field = field;
+        this.code = code;
     }
 
     /** @throws InputException where a method can't calculate with it */
@@ -68,55 +70,65 @@ final class TypedCheck {
             return Optional.empty();
         }
         double value = number(input, text);
+        String said = withUnit(text, value, input.unit());
         if (!input.plausible().allow(value)) {
             return Optional.of("%s is %s, where it usually is %s."
-                    .formatted(
-                            input.label(),
-                            withUnit(text, value, input.unit()),
-                            input.plausible().describe(input.unit())));
+                    .formatted(input.label(), said, input.plausible().describe(input.unit())));
         }
-        return range(input)
-                .filter(range -> !(value >= range.low() && value <= range.high()))
-                .map(range -> "%s is %s; the other readings of it are %s to %s."
+        return others(input)
+                .filter(others -> !others.usual().allow(value))
+                .map(others -> "%s is %s; the other readings of it are %s to %s."
                         .formatted(
                                 input.label(),
-                                withUnit(text, value, input.unit()),
-                                Figures.three(range.lowest()),
-                                withUnit(range.highest(), input.unit())));
+                                said,
+                                Figures.three(others.lowest()),
+                                withUnit(others.highest(), input.unit())));
     }
 
     /**
-     * Where a value is no surprise.
+     * What the other readings of an input are, in its unit.
      *
-     * @param lowest of the other readings
-     * @param highest of the other readings
-     * @param low below it a person is asked
-     * @param high above it a person is asked
+     * @param usual what a person isn't asked about
      */
-    record Range(double lowest, double highest, double low, double high) {}
+    private record Others(double lowest, double highest, Limits usual) {}
 
-    /** Returns the range that the other readings of an input give, in its unit. */
-    Optional<Range> range(Input input) {
-        double[] others = others(input);
-        if (others.length < FEWEST_OTHERS) {
+    private Optional<Others> others(Input input) {
+        double[] values = values(input);
+        if (values.length < FEWEST_OTHERS) {
             return Optional.empty();
         }
-        Arrays.sort(others);
-        double lowest = others[0];
-        double highest = others[others.length - 1];
-        double median = others[others.length / 2];
-        double room = Math.max(highest - lowest, SHARE_OF_MEDIAN * Math.abs(median));
-        return Optional.of(new Range(lowest, highest, lowest - room, highest + room));
+        Arrays.sort(values);
+        double lowest = values[0];
+        double highest = values[values.length - 1];
+        double room =
+                Math.max(highest - lowest, SHARE_OF_MEDIAN * Math.abs(values[values.length / 2]));
+        return Optional.of(
+                new Others(lowest, highest, Limits.between(lowest - room, highest + room)));
     }
 
-    private double[] others(Input input) {
+    /**
+     * Returns what a number in the field may be without being asked about, where it is typed in the
+     * unit of the method.
+     */
+    Optional<Limits> usual() {
+        if (!(field.named() instanceof Input input) || !field.unit().equals(input.unit())) {
+            return Optional.empty();
+        }
+        Limits plausible = input.plausible();
+        Limits usual = others(input).map(Others::usual).orElse(Limits.ANY);
+        return Optional.of(Limits.between(
+                Math.max(plausible.lowest(), usual.lowest()),
+                Math.min(plausible.highestInclusive(), usual.highestInclusive())));
+    }
+
+    private double[] values(Input input) {
         List<Double> values = new ArrayList<>();
         for (TypedTest.Specimen other : test.specimens()) {
             for (TypedTest.Field reading : test.fields()) {
-                boolean itself = other.code().equals(specimen.code()) && reading.equals(field);
+                boolean itself = other.code().equals(code) && reading.equals(field);
                 String text = other.cells().get(reading.header()).text();
                 if (reading.named().equals(input) && !itself && !SpecimenRow.isNothing(text)) {
-                    values.add(new TypedCheck(test, other, reading).number(input, text));
+                    values.add(new TypedCheck(test, reading, code).number(input, text));
                 }
             }
         }

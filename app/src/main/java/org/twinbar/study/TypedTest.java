@@ -7,25 +7,36 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.UUID;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.Column;
 import org.twinbar.exchange.Row;
 import org.twinbar.exchange.Table;
+import org.twinbar.method.Ask;
+import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
+import org.twinbar.method.Limits;
 import org.twinbar.method.Named;
+import org.twinbar.planning.PlannedGroup;
 import org.twinbar.quantity.Unit;
 
 /**
  * A test as it is typed: what is asked of each specimen, and what stands there by now.
  *
+ * @param sameForAll what is known already, being the same for all specimens
  * @param fields in the order of the table's columns
  * @param specimens in the order of the table
  */
-public record TypedTest(Description description, List<Field> fields, List<Specimen> specimens) {
+public record TypedTest(
+        Description description,
+        Set<Named> sameForAll,
+        List<Field> fields,
+        List<Specimen> specimens) {
 
     public TypedTest {
+        sameForAll = Set.copyOf(sameForAll);
         fields = List.copyOf(fields);
         specimens = List.copyOf(specimens);
     }
@@ -65,9 +76,11 @@ public record TypedTest(Description description, List<Field> fields, List<Specim
     /**
      * A specimen.
      *
+     * @param group empty where the table names none, or the plan keeps it from whoever reads
      * @param number its place in the order, from 1
      * @param line of the table
      * @param cells by the header of their field
+     * @param answered whether all is known without which the method yields nothing
      */
     public record Specimen(
             String code,
@@ -76,6 +89,7 @@ public record TypedTest(Description description, List<Field> fields, List<Specim
             String group,
             Map<String, String> factors,
             Map<String, Cell> cells,
+            boolean answered,
             Optional<LeftOut> leftOut,
             List<Photo> photos) {
 
@@ -85,17 +99,22 @@ public record TypedTest(Description description, List<Field> fields, List<Specim
             photos = List.copyOf(photos);
         }
 
-        /** Whether nothing is left to type: each field has something, or it doesn't count. */
+        /** Whether nothing must be typed any more. */
         public boolean isDone() {
-            return leftOut.isPresent() || cells.values().stream().noneMatch(Cell::isBlank);
+            return leftOut.isPresent() || answered;
+        }
+
+        public boolean isBegun() {
+            return cells.values().stream().anyMatch(cell -> !cell.isBlank());
         }
     }
 
     static TypedTest of(State state, State.KeptTest test, Description description, Table table) {
-        Columns columns = Columns.of(
-                table, description, Presets.of(description, test.sheet().set()));
+        Presets presets = Presets.of(description, test.sheet().set());
+        Columns columns = Columns.of(table, description, presets);
         List<Field> fields = fields(table, columns);
         Corrections corrections = state.corrections(test.id());
+        Making making = state.making().making(MakingState.For.WHOEVER_READS, Set.of());
         List<Specimen> specimens = new ArrayList<>();
         for (Row row : table.rows()) {
             SpecimenRow specimen = new SpecimenRow(table, columns, row, corrections);
@@ -104,17 +123,48 @@ public record TypedTest(Description description, List<Field> fields, List<Specim
             for (Field field : fields) {
                 cells.put(field.header(), cell(state, test, specimen, field.header()));
             }
+            String group = columns.group()
+                    .map(it -> specimen.group())
+                    .or(() -> making.specimen(code)
+                            .filter(it -> it.series().method().equals(description.name()))
+                            .flatMap(Registered::group)
+                            .map(PlannedGroup::name))
+                    .orElse("");
             specimens.add(new Specimen(
                     code,
                     specimens.size() + 1,
                     specimen.line(),
-                    specimen.group(),
+                    group,
                     specimen.factors(),
                     cells,
+                    isAnswered(description, presets, fields, cells, specimen.curve()),
                     state.leftOut(test.id(), code),
                     state.photos(new State.OfSpecimen(test.id(), code))));
         }
-        return new TypedTest(description, fields, specimens);
+        return new TypedTest(description, presets.names(), fields, specimens);
+    }
+
+    private static boolean isAnswered(
+            Description description,
+            Presets presets,
+            List<Field> fields,
+            Map<String, Cell> cells,
+            Optional<String> curve) {
+        return description.asks().stream()
+                .filter(ask -> ask.need() == Ask.Need.REQUIRED)
+                .allMatch(ask -> ask.ways().stream()
+                        .anyMatch(way -> way.stream()
+                                .allMatch(named -> named instanceof Channel
+                                        ? curve.isPresent()
+                                        : presets.has(named) || isRead(named, fields, cells))));
+    }
+
+    private static boolean isRead(Named named, List<Field> fields, Map<String, Cell> cells) {
+        List<Field> readings =
+                fields.stream().filter(field -> field.named().equals(named)).toList();
+        return !readings.isEmpty()
+                && readings.stream()
+                        .noneMatch(field -> cells.get(field.header()).isBlank());
     }
 
     private static List<Field> fields(Table table, Columns columns) {
@@ -142,6 +192,11 @@ public record TypedTest(Description description, List<Field> fields, List<Specim
                 last.map(State.Spoken::entry),
                 last.map(State.Spoken::when),
                 last.map(State.Spoken::who));
+    }
+
+    /** Returns what may be typed into a field without being asked about, where that is known. */
+    public Optional<Limits> usual(Field field) {
+        return new TypedCheck(this, field, "").usual();
     }
 
     public Optional<Field> field(String header) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -60,6 +61,17 @@ public final class Typing {
         return at(study, method).typed();
     }
 
+    /**
+     * Returns the methods of a study's tests, in the order in which the tests were added; not of
+     * those that hold results, of which nothing is read.
+     */
+    public List<String> tests(StudyName study) {
+        return State.of(store.about(study.id().toString()), shelf).tests().stream()
+                .filter(test -> !test.sheet().isOfResults())
+                .map(test -> test.sheet().method())
+                .toList();
+    }
+
     /** What a use case needs to know of a test. */
     private record At(State state, State.KeptTest test, Description description, Table table) {
 
@@ -102,10 +114,10 @@ public final class Typing {
         if (reading.text().equals(cell.text())) {
             return new Typed.Saved(cell.entry());
         }
-        if (!cell.entry().equals(reading.seen())) {
+        if (cell.entry().isPresent() && !cell.entry().equals(reading.seen())) {
             return new Typed.Conflict(cell.text(), cell.who().orElse("the table"), cell.entry());
         }
-        TypedCheck check = new TypedCheck(test, specimen, field);
+        TypedCheck check = new TypedCheck(test, field, specimen.code());
         check.require(reading.text());
         if (reading.doubt() == TypedReading.Doubt.ASK) {
             Optional<String> doubt = check.doubt(reading.text());
@@ -183,10 +195,14 @@ public final class Typing {
         At at = at(study, method);
         specimen(at.typed(), code);
         store.files().keep(photo.bytes());
-        ObjectNode value =
-                State.photo(new State.OfSpecimen(at.test().id(), code), photo.described());
-        noted(noted).ifPresent(time -> value.put("noted", time.toString()));
-        append(act, study, Aspect.PHOTO, value, Optional.empty(), Optional.empty());
+        ZonedDateTime when = noted(noted).orElseGet(clock::instant).atZone(clock.getZone());
+        append(
+                act,
+                study,
+                Aspect.SPECIMEN_PHOTO,
+                State.photo(new State.OfSpecimen(at.test().id(), code), photo.described(), when),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Returns what a specimen gives as far as it was read, its curve included. */

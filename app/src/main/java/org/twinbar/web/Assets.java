@@ -25,6 +25,10 @@ final class Assets {
         routes.get("/assets/twinbar.css", file(CSS, () -> resource("twinbar.css")));
         routes.get("/assets/twinbar.js", file(SCRIPT, () -> resource("twinbar.js")));
         routes.get("/assets/curve.js", file(SCRIPT, () -> resource("curve.js")));
+        routes.get("/assets/rig.css", file(CSS, () -> resource("rig.css")));
+        routes.get("/assets/rig.js", file(SCRIPT, () -> resource("rig.js")));
+        // A worker serves pages below the folder that it comes from.
+        routes.get("/rig-worker.js", file(SCRIPT, () -> resource("rig-worker.js")));
         routes.get("/assets/sign.svg", file("image/svg+xml", () -> resource("sign.svg")));
         routes.get(
                 "/assets/htmx.js",

@@ -2,11 +2,18 @@ package org.twinbar.web;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.Photo;
 import org.twinbar.study.StudyName;
 
 /** Where pages are. */
 public final class Links {
+
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
 
     private Links() {}
 
@@ -25,6 +32,29 @@ public final class Links {
 
     public static String curve(StudyName study, JudgedSpecimen specimen) {
         return study(study) + "/curves/" + path(specimen);
+    }
+
+    public static String rig(StudyName study) {
+        return study(study) + "/rig";
+    }
+
+    public static String rig(StudyName study, String method) {
+        return rig(study) + "/" + encoded(method);
+    }
+
+    /** Returns where a photo is, by its digest. */
+    public static String photo(String rig, Photo photo) {
+        return rig + "/photos/" + photo.file().sha256();
+    }
+
+    /** Returns a time as a person says it: of the day, and which day. */
+    public static String time(ZonedDateTime when) {
+        return TIME.format(when);
+    }
+
+    /** Returns where a test at the rig shows one specimen. */
+    public static String at(String rig, String code) {
+        return rig + "?specimen=" + encoded(code);
     }
 
     private static String path(JudgedSpecimen specimen) {

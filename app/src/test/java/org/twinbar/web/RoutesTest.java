@@ -12,10 +12,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.twinbar.study.Act;
+import org.twinbar.study.Photo;
+import org.twinbar.study.Typing;
+import org.twinbar.study.Upload;
 
 /** Walks every route, as it should be asked and as it should not. */
 class RoutesTest {
@@ -24,10 +29,25 @@ class RoutesTest {
     static Path folder;
 
     private static Served served;
+    private static Photo photo;
 
     @BeforeAll
     static void serve() {
         served = Served.in(folder);
+        byte[] jpeg = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+        Typing typing = served.workspace().typing();
+        typing.photo(
+                Act.by("the club"),
+                served.demo(),
+                "tensile",
+                "FP1",
+                Upload.of("break.jpg", jpeg),
+                Optional.empty());
+        photo = typing.test(served.demo(), "tensile")
+                .specimen("FP1")
+                .orElseThrow()
+                .photos()
+                .get(0);
     }
 
     @AfterAll
@@ -39,9 +59,7 @@ class RoutesTest {
     void everyPageIsThere() {
         String trial = served.trial();
         assertThat(reading()).isNotEmpty().allSatisfy(path -> {
-            String filled = path.replace("{study}", served.demo().id().toString())
-                    .replace("<code>", "FP1")
-                    .replace("/trials/{trial}", trial);
+            String filled = filled(path, trial);
             HttpResponse<String> answer = served.get(filled);
             assertThat(answer.statusCode()).as(filled).isEqualTo(200);
             assertThat(answer.body()).isNotEmpty();
@@ -60,6 +78,8 @@ class RoutesTest {
                 served.study(),
                 served.study() + "/specimens",
                 served.study() + "/specimens/FP1",
+                served.study() + "/rig/tensile",
+                "/rig",
                 trial)) {
             assertThat(served.get(path).body())
                     .as(path)
@@ -110,9 +130,8 @@ class RoutesTest {
                 .filter(path -> !path.equals("/demo") && !path.endsWith("/discard"))
                 .toList();
         assertThat(refusing).isNotEmpty().allSatisfy(path -> {
-            HttpResponse<String> answer = served.post(
-                    path.replace("/trials/{trial}", trial),
-                    Map.of("subject", "nothing", "words", ""));
+            HttpResponse<String> answer =
+                    served.post(filled(path, trial), Map.of("subject", "nothing", "words", ""));
             assertThat(answer.statusCode()).as(path).isEqualTo(400);
             assertThat(answer.body())
                     .contains("role=\"alert\"")
@@ -144,6 +163,14 @@ class RoutesTest {
                     .findFirst()
                     .orElse("");
         }
+    }
+
+    private static String filled(String path, String trial) {
+        return path.replace("{study}", served.demo().id().toString())
+                .replace("<code>", "FP1")
+                .replace("{method}", "tensile")
+                .replace("{photo}", photo.file().sha256())
+                .replace("/trials/{trial}", trial);
     }
 
     private static List<String> reading() {
