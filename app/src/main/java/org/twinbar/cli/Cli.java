@@ -116,6 +116,7 @@ public final class Cli {
                 StudyCommand.class,
                 PlanCommand.class,
                 ReportCommand.class,
+                ArchiveCommand.class,
                 ServeCommand.class,
                 DemoCommand.class,
                 CompletionCommand.class,

@@ -91,6 +91,7 @@ public final class WebServer implements AutoCloseable {
         new TrialPages(workspace, methods, trials).routes(routes);
         new StudyPages(workspace).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
+        new ArchivePages(workspace).routes(routes);
     }
 
     private static void refusals(RoutesConfig routes) {

@@ -1,0 +1,237 @@
+package org.twinbar.study.archive;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import org.twinbar.exchange.InputException;
+import org.twinbar.method.Property;
+import org.twinbar.method.Yield;
+import org.twinbar.quantity.Numbers;
+import org.twinbar.quantity.QuantityException;
+import org.twinbar.statistics.Summary;
+import org.twinbar.study.Answer;
+import org.twinbar.study.JudgedClaim;
+import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.MethodUsed;
+import org.twinbar.study.Progress;
+import org.twinbar.study.StudyName;
+import org.twinbar.study.Workspace;
+
+/**
+ * All results of a workspace. What a study gave is kept in memory until the study changes, so that
+ * the second question is answered at once.
+ */
+public final class Archive {
+
+    private final Workspace workspace;
+    private final Map<UUID, Of> known = new ConcurrentHashMap<>();
+
+    public Archive(Workspace workspace) {
+        this.workspace = workspace;
+    }
+
+    /** One study in one state, told by how many entries made it. */
+    private record Of(int entries, List<Gain> gains, List<Specimens> specimens) {}
+
+    /** The numbers of one group, for whatever they are counted per. */
+    private record Specimens(
+            StudyName study,
+            String method,
+            Property property,
+            String group,
+            Map<String, String> alike,
+            List<JudgedSpecimen> members) {}
+
+    /** Returns the gains that fit, the largest first, each kind of effect by itself. */
+    public List<Gain> gains(Filter filter, Progress progress) {
+        return all(progress).stream()
+                .flatMap(of -> of.gains().stream())
+                .filter(filter::fits)
+                .sorted(Comparator.comparing(Gain::kind)
+                        .thenComparing(it -> -it.estimate().orElse(Double.NEGATIVE_INFINITY)))
+                .toList();
+    }
+
+    /**
+     * Returns the means of the groups that fit, the highest first.
+     *
+     * @param per a factor whose number each value is divided by, such as a cost; nothing for none
+     * @throws InputException where the factor of a specimen is no number above zero
+     */
+    public List<GroupMean> means(Filter filter, Optional<String> per, Progress progress) {
+        List<GroupMean> means = new ArrayList<>();
+        for (Of of : all(progress)) {
+            for (Specimens group : of.specimens()) {
+                if (filter.fits(group.method(), group.property(), group.group(), group.alike())) {
+                    mean(group, per).ifPresent(means::add);
+                }
+            }
+        }
+        means.sort(Comparator.comparing((GroupMean it) -> it.property().name())
+                .thenComparing(it -> -it.mean()));
+        return means;
+    }
+
+    /**
+     * Returns the usual scatter from specimen to specimen of each method and property that fits, by
+     * material where one is named, from all groups of two and more.
+     */
+    public List<UsualScatter> scatter(Filter filter, Progress progress) {
+        Map<List<String>, List<GroupMean>> alike = new LinkedHashMap<>();
+        for (GroupMean mean : means(filter, Optional.empty(), progress)) {
+            if (mean.n() >= 2 && mean.property().scale() == Property.Scale.RATIO) {
+                alike.computeIfAbsent(
+                                List.of(
+                                        mean.method(),
+                                        mean.property().column(),
+                                        mean.alike().getOrDefault("material", "")),
+                                it -> new ArrayList<>())
+                        .add(mean);
+            }
+        }
+        return alike.values().stream()
+                .map(UsualScatter::of)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private List<Of> all(Progress progress) {
+        List<StudyName> studies = workspace.studies();
+        List<Of> all = new ArrayList<>();
+        for (StudyName study : studies) {
+            int entries = workspace.entries(study);
+            Of of = known.get(study.id());
+            if (of == null || of.entries() != entries) {
+                of = of(study, entries, workspace.judge(study, Progress.SILENT));
+                known.put(study.id(), of);
+            }
+            all.add(of);
+            progress.done(all.size(), studies.size());
+        }
+        return all;
+    }
+
+    private static Of of(StudyName name, int entries, JudgedStudy study) {
+        List<Gain> gains = new ArrayList<>();
+        for (JudgedClaim claim : study.claims()) {
+            for (Answer answer : claim.answers()) {
+                if (answer instanceof Answer.Compared compared) {
+                    study.method(compared.method())
+                            .ifPresent(used -> gains.add(gain(name, study, claim, compared, used)));
+                }
+            }
+        }
+        return new Of(entries, gains, specimens(name, study));
+    }
+
+    private static Gain gain(
+            StudyName name,
+            JudgedStudy study,
+            JudgedClaim claim,
+            Answer.Compared compared,
+            MethodUsed used) {
+        List<JudgedSpecimen> specimens =
+                study.specimens().stream().filter(compared::about).toList();
+        return new Gain(
+                name,
+                claim.words(),
+                compared.method(),
+                used.description().version(),
+                used.settings(),
+                compared.property(),
+                shared(specimens),
+                compared.comparison());
+    }
+
+    /** Groups are told apart by orientation and material too: they are not alike. */
+    private static List<Specimens> specimens(StudyName name, JudgedStudy study) {
+        List<Specimens> groups = new ArrayList<>();
+        for (MethodUsed used : study.methods()) {
+            Map<List<String>, List<JudgedSpecimen>> members = new LinkedHashMap<>();
+            for (JudgedSpecimen specimen : study.specimensOf(used.name())) {
+                if (specimen.counts()) {
+                    members.computeIfAbsent(
+                                    List.of(
+                                            specimen.group(),
+                                            specimen.factors().getOrDefault("orientation", ""),
+                                            specimen.factors().getOrDefault("material", "")),
+                                    it -> new ArrayList<>())
+                            .add(specimen);
+                }
+            }
+            members.forEach((key, specimens) -> used.description()
+                    .properties()
+                    .forEach(property -> groups.add(new Specimens(
+                            name,
+                            used.name(),
+                            property,
+                            key.get(0),
+                            shared(specimens),
+                            specimens))));
+        }
+        return groups;
+    }
+
+    private static Map<String, String> shared(List<JudgedSpecimen> specimens) {
+        Map<String, String> shared = new LinkedHashMap<>();
+        if (!specimens.isEmpty()) {
+            shared.putAll(specimens.get(0).factors());
+            specimens.forEach(it -> shared.entrySet()
+                    .removeIf(factor -> !factor.getValue()
+                            .equals(it.factors().get(factor.getKey()))));
+            shared.values().removeIf(String::isBlank);
+        }
+        return shared;
+    }
+
+    private static Optional<GroupMean> mean(Specimens group, Optional<String> per) {
+        double[] values = group.members().stream()
+                .flatMap(it -> value(it, group.property(), per).stream())
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        if (values.length == 0) {
+            return Optional.empty();
+        }
+        Summary summary = Summary.of(values);
+        return Optional.of(new GroupMean(
+                group.study(),
+                group.method(),
+                group.property(),
+                group.group(),
+                group.alike(),
+                values.length,
+                summary.mean(),
+                values.length < 2 ? 0 : Math.sqrt(summary.variance())));
+    }
+
+    private static Optional<Double> value(
+            JudgedSpecimen specimen, Property property, Optional<String> per) {
+        Yield yield = specimen.result().yields().get(property);
+        Optional<Double> value = yield instanceof Yield.Value number
+                ? Optional.of(number.value())
+                : yield instanceof Yield.Fitted fitted
+                        ? Optional.of(fitted.value())
+                        : Optional.empty();
+        return value.map(it -> per.isEmpty() ? it : it / divisor(specimen, per.get()));
+    }
+
+    private static double divisor(JudgedSpecimen specimen, String factor) {
+        String text = specimen.factors().getOrDefault(factor, "");
+        try {
+            double number = Numbers.parse(text, text.indexOf(',') >= 0 ? ',' : '.');
+            if (number > 0) {
+                return number;
+            }
+        } catch (QuantityException e) {
+            // It is said below, with the specimen that it stands at.
+        }
+        throw new InputException("specimen %s has '%s' for its %s, must be a number above zero"
+                .formatted(specimen.code(), text, factor));
+    }
+}
