@@ -2,6 +2,7 @@ package org.twinbar.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,11 +17,17 @@ import org.twinbar.exchange.MeshFile;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.specimen.Bed;
 import org.twinbar.specimen.Form;
+import org.twinbar.specimen.Mesh;
+import org.twinbar.specimen.Plate;
 import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.Solid;
 import org.twinbar.specimen.StandardShapes;
+import org.twinbar.specimen.ToPrint;
+import org.twinbar.study.StudyName;
+import org.twinbar.study.Workspace;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -116,6 +123,20 @@ final class ShapeCommand implements Callable<Integer> {
     Path out;
 
     @Option(
+            names = "--study",
+            paramLabel = "NAME",
+            description = "Lays out a print run of a study's plan instead, each with its code.")
+    @Nullable
+    String study;
+
+    @Option(names = "--run", paramLabel = "N", description = "Which print run of the plan.")
+    @Nullable
+    Integer run;
+
+    @Mixin
+    WorkspaceOption workspace = new WorkspaceOption();
+
+    @Option(
             names = "--mesh",
             paramLabel = "FILE",
             description = "Looks through a mesh of one's own, .stl or .3mf; - for standard input.")
@@ -139,55 +160,94 @@ final class ShapeCommand implements Callable<Integer> {
                 throw new UsageException("name a shape, or a mesh with --mesh, not both");
             }
             output.mesh(mesh, MeshFile.read(context.source(mesh)));
+        } else if (study != null) {
+            planned(output, study);
         } else if (name == null) {
             throw new UsageException("name a shape; 'shape --list' lists them");
+        } else if (bed == null) {
+            single(output, shape(name, sizes()));
         } else {
-            made(output, shape(name, sizes()));
+            Shape shape = shape(name, sizes());
+            List<ToPrint> specimens =
+                    codesToLay().stream().map(it -> toPrint(shape, it)).toList();
+            plate(output, bed, specimens, shape.title());
         }
         return Cli.DONE;
     }
 
-    private void made(ShapeOutput output, Shape shape) {
-        Optional<MeshFile.Format> format =
-                Optional.ofNullable(out).map(it -> MeshFile.Format.of(it.toString()));
-        double chordError = chord == null
-                ? Solid.USUAL_CHORD_ERROR
-                : Typed.in(Typed.MILLIMETRES, "--chord", chord);
-        Maker maker = new Maker(
-                shape,
-                Optional.ofNullable(relief).orElse(shape.usualRelief()),
-                orientation,
-                chordError);
-        if (bed == null) {
-            single(output, maker, format);
-        } else {
-            plate(output, maker, format, bed);
-        }
-    }
-
-    private void single(ShapeOutput output, Maker maker, Optional<MeshFile.Format> format) {
+    private void single(ShapeOutput output, Shape shape) {
         if (count != null || codes != null || gap != null || positions != null) {
             throw new UsageException(
                     "--count, --codes, --gap and --positions need the size of the bed: --bed");
         }
-        Maker.Made made = maker.make(Optional.ofNullable(code));
+        Optional<MeshFile.Format> format = format();
+        ToPrint specimen = toPrint(shape, Optional.ofNullable(code));
+        Mesh made = specimen.mesh(chordError());
         format.ifPresent(
-                it -> Context.write(written(), MeshFile.bytes(made.mesh(), it, made.title())));
-        output.shape(made, Optional.ofNullable(out));
+                it -> Context.write(written(), MeshFile.bytes(made, it, specimen.title())));
+        output.shape(specimen, made, Optional.ofNullable(out));
     }
 
-    private void plate(
-            ShapeOutput output, Maker maker, Optional<MeshFile.Format> format, String size) {
+    private void plate(ShapeOutput output, String size, List<ToPrint> specimens, String title) {
         if (code != null) {
             throw new UsageException("on a bed each specimen has its own code: --codes");
         }
-        Plate plate = Plate.of(maker, bed(size), codesToLay());
-        format.ifPresent(it -> Context.write(
-                written(), MeshFile.bytes(plate.parts(), it, maker.shape().title())));
+        Optional<MeshFile.Format> format = format();
+        Plate plate = Plate.of(bed(size), specimens, chordError());
+        List<MeshFile.Part> parts = plate.specimens().stream()
+                .map(it -> new MeshFile.Part(it.name(), it.mesh()))
+                .toList();
+        format.ifPresent(it -> Context.write(written(), MeshFile.bytes(parts, it, title)));
         if (positions != null) {
-            Context.write(positions, plate.csv());
+            Context.write(positions, ShapeOutput.positions(plate));
         }
         output.plate(plate, Optional.ofNullable(out));
+    }
+
+    /** The specimens of one print run of a plan, in their places. */
+    private void planned(ShapeOutput output, String named) {
+        if (bed == null || run == null) {
+            throw new UsageException(
+                    "the specimens of a plan need --run and the size of the --bed");
+        }
+        if (name != null || codes != null || count != null || !set.isEmpty()) {
+            throw new UsageException(
+                    "the plan says which specimens there are: leave NAME, --set, --codes and --count out");
+        }
+        try (Workspace open = context.openThere(workspace.folder)) {
+            StudyName study = open.study(named);
+            List<ToPrint> specimens = open.plans().of(study).specimens().stream()
+                    .filter(it -> it.placed().run() == run)
+                    .sorted(Comparator.comparingInt(it -> it.placed().position()))
+                    .map(it -> ToPrint.of(
+                            shape(it.series().shape()),
+                            Optional.of(it.code()),
+                            it.series().orientation()))
+                    .toList();
+            if (specimens.isEmpty()) {
+                throw new UsageException("the plan of '%s' has no specimens in print run %s"
+                        .formatted(study.name(), run));
+            }
+            plate(output, bed, specimens, study.name() + ", run " + run);
+        }
+    }
+
+    private ToPrint toPrint(Shape shape, Optional<String> itsCode) {
+        return new ToPrint(
+                shape,
+                itsCode,
+                Optional.ofNullable(relief).orElse(shape.usualRelief()),
+                orientation);
+    }
+
+    private Optional<MeshFile.Format> format() {
+        return Optional.ofNullable(out).map(it -> MeshFile.Format.of(it.toString()));
+    }
+
+    private double chordError() {
+        return chord == null
+                ? Solid.USUAL_CHORD_ERROR
+                : Typed.in(Typed.MILLIMETRES, "--chord", chord);
     }
 
     private Path written() {

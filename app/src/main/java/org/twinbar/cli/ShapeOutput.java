@@ -8,12 +8,15 @@ import java.util.stream.Collectors;
 import org.twinbar.exchange.MeshFile;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
+import org.twinbar.specimen.Bed;
 import org.twinbar.specimen.Mesh;
+import org.twinbar.specimen.Plate;
 import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.Solid;
 import org.twinbar.specimen.Soundness;
 import org.twinbar.specimen.StandardShapes;
+import org.twinbar.specimen.ToPrint;
 
 /** What {@code twinbar shape} prints, for people or as JSON. */
 record ShapeOutput(PrintWriter out, boolean isJson) {
@@ -29,77 +32,89 @@ record ShapeOutput(PrintWriter out, boolean isJson) {
         out.print(rows);
     }
 
-    void shape(Maker.Made made, Optional<Path> written) {
-        Soundness soundness = Soundness.of(made.mesh());
+    void shape(ToPrint made, Mesh mesh, Optional<Path> written) {
+        Soundness soundness = Soundness.of(mesh);
         if (isJson) {
             Json.write(out, it -> {
                 shapeInto(it, made);
-                it.put("triangles", made.mesh().count())
+                it.put("triangles", mesh.count())
                         .put("watertight", soundness.isWatertight())
                         .put("orientation", made.orientation().word())
-                        .put("axes", PrintOrientation.name(made.mesh()))
+                        .put("axes", PrintOrientation.name(mesh))
                         .object(
                                 "mesh",
-                                one -> one.put("area_mm2", made.mesh().area())
-                                        .put("volume_mm3", made.mesh().volume()))
-                        .findings(soundness.findings(made.mesh()));
+                                one -> one.put("area_mm2", mesh.area())
+                                        .put("volume_mm3", mesh.volume()))
+                        .findings(soundness.findings(mesh));
             });
             return;
         }
         Aligned rows = rows(made);
-        rows.row(
-                "orientation",
-                made.orientation().word() + ", " + PrintOrientation.name(made.mesh()));
-        rows.row(
-                "triangles",
-                made.mesh().count() + (soundness.isWatertight() ? ", closed" : ", open"));
+        rows.row("orientation", made.orientation().word() + ", " + PrintOrientation.name(mesh));
+        rows.row("triangles", mesh.count() + (soundness.isWatertight() ? ", closed" : ", open"));
         print(made.shape(), rows, written);
     }
 
     void plate(Plate plate, Optional<Path> written) {
-        Maker.Made plain = plate.maker().make(Optional.empty());
         if (isJson) {
-            Json.write(out, it -> {
-                shapeInto(it, plain);
-                it.put("orientation", plain.orientation().word())
-                        .object(
-                                "bed",
-                                bed -> bed.put("length_mm", plate.bed().length())
-                                        .put("width_mm", plate.bed().width())
-                                        .put("gap_mm", plate.bed().gap()))
-                        .list("specimens", list -> {
-                            for (Plate.Lying one : plate.specimens()) {
-                                list.object(spot -> spot.put("specimen", one.name())
-                                        .put("position", one.spot().position())
-                                        .put("x_mm", one.x())
-                                        .put("y_mm", one.y())
-                                        .put("turned", one.spot().isTurned()));
-                            }
-                        });
-            });
+            Json.write(out, it -> plateInto(it, plate));
             return;
         }
-        Aligned rows = rows(plain);
-        rows.row("orientation", plain.orientation().word());
-        rows.row(
-                "bed",
-                "%s × %s mm, %s mm between specimens"
-                        .formatted(
-                                Written.number(plate.bed().length(), 5),
-                                Written.number(plate.bed().width(), 5),
-                                Written.number(plate.bed().gap(), 5)));
-        print(plate.maker().shape(), rows, Optional.empty());
+        Bed bed = plate.bed();
+        out.println("Bed of %s × %s mm, %s mm between specimens"
+                .formatted(
+                        Written.number(bed.length(), 5),
+                        Written.number(bed.width(), 5),
+                        Written.number(bed.gap(), 5)));
         Aligned places = new Aligned();
-        places.row("place", "code", "middle from the left", "from the front");
+        places.row("place", "code", "shape", "middle from the left", "from the front");
         for (Plate.Lying one : plate.specimens()) {
             places.row(
                     Integer.toString(one.spot().position()),
                     one.name(),
+                    one.specimen().shape().name() + ", "
+                            + one.specimen().orientation().word(),
                     millimetres(one.x()),
                     millimetres(one.y()));
         }
         out.print(places);
         written.ifPresent(it -> out.println("written to %s, in mm".formatted(it)));
+    }
+
+    private static void plateInto(Json json, Plate plate) throws IOException {
+        json.object(
+                        "bed",
+                        bed -> bed.put("length_mm", plate.bed().length())
+                                .put("width_mm", plate.bed().width())
+                                .put("gap_mm", plate.bed().gap()))
+                .list("specimens", list -> {
+                    for (Plate.Lying one : plate.specimens()) {
+                        list.object(spot -> spot.put("specimen", one.name())
+                                .put("position", one.spot().position())
+                                .put("shape", one.specimen().shape().name())
+                                .put("orientation", one.specimen().orientation().word())
+                                .put("x_mm", one.x())
+                                .put("y_mm", one.y())
+                                .put("turned", one.spot().isTurned()));
+                    }
+                });
+    }
+
+    /** Returns where the middle of each lies, from the front left corner of the bed. */
+    static String positions(Plate plate) {
+        StringBuilder csv = new StringBuilder("specimen,position,shape,orientation,x_mm,y_mm\n");
+        for (Plate.Lying one : plate.specimens()) {
+            csv.append(String.join(
+                    ",",
+                    one.name(),
+                    Integer.toString(one.spot().position()),
+                    one.specimen().shape().name(),
+                    one.specimen().orientation().word(),
+                    Written.fixed(one.x(), 2),
+                    Written.fixed(one.y(), 2)));
+            csv.append('\n');
+        }
+        return csv.toString();
     }
 
     void mesh(String file, MeshFile.Read read) {
@@ -141,7 +156,7 @@ record ShapeOutput(PrintWriter out, boolean isJson) {
         }
     }
 
-    private static void shapeInto(Json json, Maker.Made made) throws IOException {
+    private static void shapeInto(Json json, ToPrint made) throws IOException {
         Shape shape = made.shape();
         json.put("name", shape.name())
                 .put("title", shape.title())
@@ -175,7 +190,7 @@ record ShapeOutput(PrintWriter out, boolean isJson) {
         }
     }
 
-    private static Aligned rows(Maker.Made made) {
+    private static Aligned rows(ToPrint made) {
         Aligned rows = new Aligned();
         Shape shape = made.shape();
         shape.measures().forEach(it -> rows.row(it.name(), millimetres(it.millimetres())));

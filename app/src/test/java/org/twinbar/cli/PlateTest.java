@@ -71,7 +71,9 @@ class PlateTest {
         assertThat(json.at("/specimens/1/y_mm").asDouble()).isEqualTo(40);
         assertThat(Files.readString(folder.resolve("p.csv")).lines())
                 .hasSize(9)
-                .startsWith("specimen,position,x_mm,y_mm", "A01,1,90.0,15.0");
+                .startsWith(
+                        "specimen,position,shape,orientation,x_mm,y_mm",
+                        "A01,1,iso527-1a,flat,90.00,15.00");
         String model = model(folder.resolve("p.3mf"));
         assertThat(model).contains("name=\"A01\"", "name=\"A08\"", "unit=\"millimeter\"");
         JsonNode read =
@@ -106,7 +108,7 @@ class PlateTest {
         Desk desk = new Desk(folder);
         desk.refuses(
                 "shape iso527-1a --bed 150x150 --count 2 --out @p.stl",
-                "A bed of 150 by 150 mm holds none of the 2 specimens, each 170 by 20 mm");
+                "A bed of 150 by 150 mm holds none of the 2 specimens; the next is 170 by 20 mm");
         desk.refuses("shape bar --bed 220x220 --count 0", "1 to 1000");
         desk.refuses("shape bar --bed 220x220", "--codes or --count");
         desk.refuses("shape bar --bed 220 --count 1", "no pair of lengths");

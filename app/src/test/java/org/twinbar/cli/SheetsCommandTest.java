@@ -2,6 +2,7 @@ package org.twinbar.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
@@ -64,6 +65,33 @@ class SheetsCommandTest {
     }
 
     @Test
+    void laysOutARunOfThePlanInItsPlaces() throws IOException {
+        Desk desk = planned();
+        JsonNode plate = desk.type("shape --study cleats --workspace @w --run 1 --bed 220x220"
+                        + " --positions @run.csv --out @run.3mf --json")
+                .json();
+        assertThat(plate.get("specimens")).hasSize(6);
+        String sheet =
+                text(desk, "sheets print --study cleats --workspace @w --out @p.pdf", "p.pdf");
+        for (JsonNode one : plate.get("specimens")) {
+            assertThat(one.get("shape").asText()).isEqualTo("iso527-1ba");
+            assertThat(sheet)
+                    .contains("%s %s flat bars"
+                            .formatted(
+                                    one.get("specimen").asText(),
+                                    one.get("position").asText()));
+        }
+        // What was laid out is a table that labels are made from.
+        String labels = text(desk, "sheets labels @run.csv --out @l.pdf", "l.pdf");
+        assertThat(labels).contains(plate.at("/specimens/0/specimen").asText());
+        String of = "shape --study cleats --workspace @w ";
+        desk.refuses(of + "--run 9 --bed 220x220", "no specimens in print run 9");
+        desk.refuses(of + "--run 1", "--bed");
+        desk.refuses(of + "--run 1 --bed 220x220 --count 3", "the plan says which specimens");
+        desk.refuses(of + "--run 1 --bed 60x60", "A bed of 60 by 60 mm holds none of the 6");
+    }
+
+    @Test
     void setsTheSheetsOfATable() throws IOException {
         Desk desk = new Desk(folder).file("s.csv", "specimen,order", "A1,2", "B2,1");
         desk.type("sheets test @s.csv --method flexure --shape bar-80x10x4 --set span=64mm"
@@ -93,6 +121,11 @@ class SheetsCommandTest {
         desk.refuses("sheets labels @s.csv --first 30 --out @t.pdf", "from 1 to 24");
         desk.refuses("sheets print @none.csv --out @t.pdf", "no such file");
         desk.refuses("sheets print --study x --workspace @none --out @t.pdf", "no workspace");
+    }
+
+    private String text(Desk desk, String command, String name) throws IOException {
+        desk.type(command).done();
+        return text(name);
     }
 
     private String text(String name) throws IOException {

@@ -28,6 +28,18 @@ public record Bed(double length, double width, double gap) {
     }
 
     /**
+     * The rectangle that a specimen covers as it stands.
+     *
+     * @param length left to right (mm)
+     * @param width front to back (mm)
+     */
+    public record Footprint(double length, double width) {
+        private Footprint turned() {
+            return new Footprint(width, length);
+        }
+    }
+
+    /**
      * Where a specimen lies.
      *
      * @param position counted from 1, row by row from the front
@@ -38,51 +50,56 @@ public record Bed(double length, double width, double gap) {
     public record Spot(int position, double x, double y, boolean isTurned) {}
 
     /**
-     * Lays out equal specimens, turned by a quarter where only so all of them fit.
+     * Lays out specimens in their order, a row as deep as the deepest in it; all are turned by a
+     * quarter where only so they fit.
      *
-     * @param length of one as it stands (mm)
-     * @param width of one as it stands (mm)
      * @throws ShapeException where they do not fit, with the number that does
      */
-    public List<Spot> lay(double length, double width, int count) {
-        int asIs = columns(length) * rows(width);
-        int turned = columns(width) * rows(length);
-        boolean isTurned = asIs < count && turned > asIs;
-        if (count > Math.max(asIs, turned)) {
-            throw tooSmall(length, width, count, Math.max(asIs, turned));
+    public List<Spot> lay(List<Footprint> specimens) {
+        List<Spot> asIs = rows(specimens, false);
+        if (asIs.size() == specimens.size()) {
+            return asIs;
         }
-        double x = isTurned ? width : length;
-        double y = isTurned ? length : width;
-        int columns = columns(x);
+        List<Spot> turned = rows(specimens.stream().map(Footprint::turned).toList(), true);
+        if (turned.size() == specimens.size()) {
+            return turned;
+        }
+        throw tooSmall(specimens, Math.max(asIs.size(), turned.size()));
+    }
+
+    /** Returns spots up to the first specimen that has no room. */
+    private List<Spot> rows(List<Footprint> specimens, boolean isTurned) {
         List<Spot> spots = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            spots.add(new Spot(
-                    i + 1,
-                    gap + (i % columns) * (x + gap),
-                    gap + (i / columns) * (y + gap),
-                    isTurned));
+        double x = gap;
+        double y = gap;
+        double deepest = 0;
+        for (Footprint one : specimens) {
+            if (x > gap && x + one.length() + gap > length + SLACK) {
+                x = gap;
+                y += deepest + gap;
+                deepest = 0;
+            }
+            if (x + one.length() + gap > length + SLACK || y + one.width() + gap > width + SLACK) {
+                return spots;
+            }
+            spots.add(new Spot(spots.size() + 1, x, y, isTurned));
+            x += one.length() + gap;
+            deepest = Math.max(deepest, one.width());
         }
         return spots;
     }
 
-    private int columns(double size) {
-        return (int) ((length - gap + SLACK) / (size + gap));
-    }
-
-    private int rows(double size) {
-        return (int) ((width - gap + SLACK) / (size + gap));
-    }
-
-    private ShapeException tooSmall(double x, double y, int count, int most) {
+    private ShapeException tooSmall(List<Footprint> specimens, int most) {
+        Footprint next = specimens.get(most);
         return new ShapeException(
-                "A bed of %s by %s mm holds %s of the %s specimens, each %s by %s mm with %s mm around it: %s."
+                "A bed of %s by %s mm holds %s of the %s specimens; the next is %s by %s mm with %s mm around it: %s."
                         .formatted(
                                 Sizes.text(length),
                                 Sizes.text(width),
                                 most == 0 ? "none" : Integer.toString(most),
-                                count,
-                                Sizes.text(x),
-                                Sizes.text(y),
+                                specimens.size(),
+                                Sizes.text(next.length()),
+                                Sizes.text(next.width()),
                                 Sizes.text(gap),
                                 most == 0
                                         ? "try another orientation"
