@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.Column;
 import org.twinbar.exchange.Row;
@@ -80,7 +81,8 @@ public record TypedTest(
      * @param number its place in the order, from 1
      * @param line of the table
      * @param cells by the header of their field
-     * @param answered whether all is known without which the method yields nothing
+     * @param answered whether all is known without which the method yields nothing; of a method that
+     *     can do without each, whether anything is
      */
     public record Specimen(
             String code,
@@ -150,13 +152,17 @@ public record TypedTest(
             List<Field> fields,
             Map<String, Cell> cells,
             Optional<String> curve) {
-        return description.asks().stream()
+        Predicate<Ask> known = ask -> ask.ways().stream()
+                .anyMatch(way -> way.stream()
+                        .allMatch(named -> named instanceof Channel
+                                ? curve.isPresent()
+                                : presets.has(named) || isRead(named, fields, cells)));
+        List<Ask> needed = description.asks().stream()
                 .filter(ask -> ask.need() == Ask.Need.REQUIRED)
-                .allMatch(ask -> ask.ways().stream()
-                        .anyMatch(way -> way.stream()
-                                .allMatch(named -> named instanceof Channel
-                                        ? curve.isPresent()
-                                        : presets.has(named) || isRead(named, fields, cells))));
+                .toList();
+        return needed.isEmpty()
+                ? description.asks().stream().anyMatch(known)
+                : needed.stream().allMatch(known);
     }
 
     private static boolean isRead(Named named, List<Field> fields, Map<String, Cell> cells) {
