@@ -67,6 +67,18 @@ class CoverageTest {
                         .isGreaterThanOrEqualTo(FEWEST_HELD));
     }
 
+    /** Ranks have no uncertainty to state; every other method has simulated specimens. */
+    @Test
+    void everyMethodThatMeasuresIsSimulated() {
+        for (TestMethod method : Methods.builtIn().all()) {
+            boolean ranks = method.description().properties().stream()
+                    .allMatch(property -> property.scale() == Property.Scale.RANK);
+            assertThat(ranks || !Sweeps.of(method).isEmpty())
+                    .as("%s has simulated specimens", method.description().name())
+                    .isTrue();
+        }
+    }
+
     /** A value that lies aside by more than its uncertainty has an error that nobody states. */
     @Test
     void valuesAreNotBiased() {

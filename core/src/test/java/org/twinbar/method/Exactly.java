@@ -40,6 +40,19 @@ public final class Exactly {
         return bench;
     }
 
+    /** The same with one instrument that is off, by standard uncertainties of gain and zero. */
+    public static Bench bench(String instrument, double gain, String zero, String step) {
+        return with(bench(), instrument, gain, zero, step);
+    }
+
+    /** Another instrument that is off. */
+    public static Bench with(
+            Bench bench, String instrument, double gain, String zero, String step) {
+        return bench.withGain(instrument, gain)
+                .withZero(instrument, Quantity.parse(zero))
+                .withResolution(instrument, Quantity.parse(step));
+    }
+
     /** The number of a property that has one. */
     public static double value(Result result, Property property) {
         Yield yield = result.yields().get(property);

@@ -1,5 +1,7 @@
 package org.twinbar.method;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.Random;
 import org.twinbar.statistics.StudentT;
 import org.twinbar.uncertainty.Budget;
@@ -53,10 +55,9 @@ public record Sweep(Property property, String errors, Draw draw) {
         for (int run = 0; run < RUNS; run++) {
             Drawn drawn = draw.next(random);
             Budget budget = drawn.result().budgets().get(property);
-            if (budget == null) {
-                throw new AssertionError("run %s of %s is %s, without a number"
-                        .formatted(run, property.name(), drawn.result().yields().get(property)));
-            }
+            assertThat(budget)
+                    .as("run %s: %s", run, drawn.result().yields().get(property))
+                    .isNotNull();
             double off = budget.value() - drawn.truth();
             double t = new StudentT(budget.degreesOfFreedom()).twoSided(LEVEL);
             held += Math.abs(off) <= t * budget.u() ? 1 : 0;
@@ -70,8 +71,17 @@ public record Sweep(Property property, String errors, Draw draw) {
         return new Found(held, bias, scatter, Math.sqrt(variances / RUNS), truths / RUNS);
     }
 
-    /** A reading on a display that counts in steps. */
-    public static double shown(double value, double step) {
-        return step * Math.rint(value / step);
+    /** An instrument as it is on one day: its gain and zero are off, and its display has steps. */
+    public record Dial(double gain, double zero, double step) {
+
+        /** Draws an instrument whose gain and zero have these standard uncertainties. */
+        public static Dial drawn(Random random, double gain, double zero, double step) {
+            return new Dial(gain * random.nextGaussian(), zero * random.nextGaussian(), step);
+        }
+
+        public double reads(double truth) {
+            double off = truth * (1 + gain) + zero;
+            return step > 0 ? step * Math.rint(off / step) : off;
+        }
     }
 }

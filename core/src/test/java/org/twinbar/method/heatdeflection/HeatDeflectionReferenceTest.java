@@ -2,6 +2,7 @@ package org.twinbar.method.heatdeflection;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Result;
 
 class HeatDeflectionReferenceTest {
@@ -18,8 +19,8 @@ class HeatDeflectionReferenceTest {
 
     @Test
     void massToLayOn() {
-        Result result = HotBars.result(HotBars.bar(HotBars.exactBench()));
-        CHECKS.row("added-mass").expects(HotBars.value(result, HeatForm.ADDED_MASS));
+        Result result = HotBars.result(HotBars.bar(Exactly.bench()));
+        CHECKS.row("added-mass").expects(Exactly.value(result, HeatForm.ADDED_MASS));
     }
 
     @Test

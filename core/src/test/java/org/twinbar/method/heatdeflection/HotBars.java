@@ -2,35 +2,14 @@ package org.twinbar.method.heatdeflection;
 
 import java.util.function.DoubleUnaryOperator;
 import org.twinbar.instrument.Bench;
-import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
-import org.twinbar.method.Yield;
 import org.twinbar.method.heating.Heated;
-import org.twinbar.quantity.Quantity;
 
 /** Records of bars for tests, and short ways to what came out. */
 final class HotBars {
 
     private HotBars() {}
-
-    /** A bench whose instruments are without error, so that a test adds only what it is about. */
-    static Bench exactBench() {
-        Bench bench = Bench.usual();
-        String[][] kinds = {
-            {"caliper", "mm"},
-            {"ruler", "mm"},
-            {"scale", "g"},
-            {"deflection gauge", "mm"},
-            {"thermometer", "K"}
-        };
-        for (String[] kind : kinds) {
-            bench = bench.withResolution(kind[0], Quantity.parse("0 " + kind[1]))
-                    .withZero(kind[0], Quantity.parse("0 " + kind[1]))
-                    .withGain(kind[0], 0);
-        }
-        return bench;
-    }
 
     /** The standard's flat bar at 0.45 MPa, with its rod and gauge. */
     static Readings.Builder bar(Bench bench) {
@@ -67,19 +46,5 @@ final class HotBars {
 
     static Result result(Readings.Builder readings) {
         return Result.of(new HeatDeflection(), readings.build());
-    }
-
-    static double value(Result result, Property property) {
-        if (result.yields().get(property) instanceof Yield.Value value) {
-            return value.value();
-        }
-        throw new AssertionError(property.name() + " is " + result.yields().get(property));
-    }
-
-    static String reason(Result result, Property property) {
-        Yield yield = result.yields().get(property);
-        return yield instanceof Yield.Missing missing
-                ? missing.reason()
-                : yield instanceof Yield.AtLeast bound ? bound.reason() : "a value: " + yield;
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 
@@ -98,7 +99,7 @@ class ImpactFindingsTest {
                         Struck.blow(1, 140, 100).number(ImpactForm.PIECE_MASS, 5),
                         "pieces-without-speed"))
                 .contains("without the striker's radius");
-        assertThat(Struck.found(
+        assertThat(Exactly.found(
                         Struck.strike(sound(115).number(ImpactForm.PIECE_MASS, 0.01)), "toss"))
                 .isFalse();
     }
@@ -107,7 +108,7 @@ class ImpactFindingsTest {
     void aNotchMadeBeforeTreatment() {
         assertThat(text(sound(115).word(ImpactForm.NOTCH_MADE, "before"), "notch-before-treatment"))
                 .contains("a coat lies in it");
-        assertThat(Struck.found(
+        assertThat(Exactly.found(
                         Struck.strike(sound(115).word(ImpactForm.NOTCH_MADE, "after")),
                         "notch-before-treatment"))
                 .isFalse();

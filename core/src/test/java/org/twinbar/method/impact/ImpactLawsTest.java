@@ -3,11 +3,10 @@ package org.twinbar.method.impact;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Random;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.twinbar.instrument.Bench;
-import org.twinbar.method.Property;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.quantity.Quantity;
@@ -15,7 +14,7 @@ import org.twinbar.quantity.Quantity;
 class ImpactLawsTest {
 
     private static double energy(Readings.Builder readings) {
-        return Struck.value(Struck.strike(readings), ImpactForm.ENERGY);
+        return Exactly.value(Struck.strike(readings), ImpactForm.ENERGY);
     }
 
     @Test
@@ -39,23 +38,23 @@ class ImpactLawsTest {
     void strengthIsPerAreaAndResistancePerLength() {
         Result narrow = Struck.strike(Struck.blow(4, 140, 100));
         Result wide = Struck.strike(Struck.blow(4, 140, 100).number(ImpactForm.WIDTH, 16));
-        assertThat(Struck.value(wide, ImpactForm.STRENGTH))
-                .isCloseTo(Struck.value(narrow, ImpactForm.STRENGTH) / 2, within(1e-9));
-        assertThat(Struck.value(wide, ImpactForm.RESISTANCE))
-                .isEqualTo(Struck.value(narrow, ImpactForm.RESISTANCE));
+        assertThat(Exactly.value(wide, ImpactForm.STRENGTH))
+                .isCloseTo(Exactly.value(narrow, ImpactForm.STRENGTH) / 2, within(1e-9));
+        assertThat(Exactly.value(wide, ImpactForm.RESISTANCE))
+                .isEqualTo(Exactly.value(narrow, ImpactForm.RESISTANCE));
     }
 
     /** METHODS C.4: (J/m) = (kJ/m²) · b_N (mm). */
     @Test
     void resistanceIsStrengthTimesTheWidth() {
         Result result = Struck.strike(Struck.blow(4, 140, 100));
-        assertThat(Struck.value(result, ImpactForm.RESISTANCE))
-                .isCloseTo(Struck.value(result, ImpactForm.STRENGTH) * 8, within(1e-9));
+        assertThat(Exactly.value(result, ImpactForm.RESISTANCE))
+                .isCloseTo(Exactly.value(result, ImpactForm.STRENGTH) * 8, within(1e-9));
     }
 
     @Test
     void aHammersMomentCancelsInARatioAndItsScalesZeroDoesNot() {
-        Bench bench = Struck.exactBench().withZero("angle scale", Quantity.parse("0.5 deg"));
+        Bench bench = Exactly.bench().withZero("angle scale", Quantity.parse("0.5 deg"));
         Result tough = Struck.strike(shared(bench, 90));
         Result brittle = Struck.strike(shared(bench, 130));
         assertThat(relative(tough, "moment as given") - relative(brittle, "moment as given"))
@@ -77,7 +76,7 @@ class ImpactLawsTest {
                         .filter(entry -> entry.getKey().identity().equals(identity))
                         .mapToDouble(entry -> entry.getValue())
                         .sum()
-                / Struck.value(result, ImpactForm.ENERGY);
+                / Exactly.value(result, ImpactForm.ENERGY);
     }
 
     /** C.5: with a free swing on the same scale, an error of the latch is in both and cancels. */
@@ -121,44 +120,5 @@ class ImpactLawsTest {
             previous = length;
         }
         assertThat(Hammer.reducedLength(1.2, 10)).isLessThan(Hammer.reducedLength(1.2, 5));
-    }
-
-    @Test
-    void statedUncertaintyCoversTheTruthAsOftenAsItSays() {
-        Random random = new Random(77);
-        int covered = 0;
-        double bias = 0;
-        int runs = 400;
-        Bench bench = Struck.exactBench()
-                .withResolution("angle scale", Quantity.parse("1 deg"))
-                .withZero("angle scale", Quantity.parse("0.3 deg"))
-                .withResolution("caliper", Quantity.parse("0.05 mm"));
-        for (int run = 0; run < runs; run++) {
-            double zero = 0.3 * random.nextGaussian();
-            double release = 138 + 4 * random.nextDouble();
-            double rise = 90 + 20 * random.nextDouble();
-            double thickness = 3.9 + 0.2 * random.nextDouble();
-            double width = 7.9 + 0.2 * random.nextDouble();
-            double truth =
-                    4 * (Hammer.cos(rise) - Hammer.cos(release)) / (thickness * width) * 1000;
-            Result result = Struck.strike(Readings.of("A" + run, "plain", bench)
-                    .numberForAllWithUncertainty(
-                            ImpactForm.MOMENT, 4 * (1 + 0.01 * random.nextGaussian()), 0.04)
-                    .number(ImpactForm.RELEASE_ANGLE, Math.rint(release + zero))
-                    .number(ImpactForm.RISE_ANGLE, Math.rint(rise + zero))
-                    .number(ImpactForm.THICKNESS, rounded(thickness))
-                    .number(ImpactForm.WIDTH, rounded(width)));
-            Property strength = ImpactForm.STRENGTH;
-            double off = Struck.value(result, strength) - truth;
-            bias += off / truth / runs;
-            covered += Math.abs(off) <= 1.96 * Struck.u(result, strength) ? 1 : 0;
-        }
-        // 95 % of 400 are 380; the binomial's own 99.9 % range is 365 to 393.
-        assertThat(covered).as("of 400, seed 77").isBetween(365, 393);
-        assertThat(bias).isCloseTo(0, within(0.003));
-    }
-
-    private static double rounded(double value) {
-        return 0.05 * Math.rint(value / 0.05);
     }
 }

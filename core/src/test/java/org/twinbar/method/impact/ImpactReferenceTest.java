@@ -2,6 +2,7 @@ package org.twinbar.method.impact;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.quantity.Quantity;
@@ -15,12 +16,12 @@ class ImpactReferenceTest {
     void energiesOfAHammerByMassAndCentreOfMass() {
         Hammer hammer = new Hammer(Hammer.G * 1.2 * 0.35, 0.4);
         CHECKS.row("available").expects(hammer.availableJ(140));
-        Result result = Struck.strike(Struck.bar(Struck.exactBench())
+        Result result = Struck.strike(Struck.bar(Exactly.bench())
                 .number(ImpactForm.MASS, 1.2)
                 .number(ImpactForm.CENTRE_OF_MASS, 350)
                 .number(ImpactForm.RELEASE_ANGLE, 140)
                 .number(ImpactForm.RISE_ANGLE, 110));
-        CHECKS.row("absorbed").expects(Struck.value(result, ImpactForm.ENERGY));
+        CHECKS.row("absorbed").expects(Exactly.value(result, ImpactForm.ENERGY));
     }
 
     @Test
@@ -58,7 +59,7 @@ class ImpactReferenceTest {
                 .number(ImpactForm.FREE_FIRST, 147.9)
                 .number(ImpactForm.FREE_SECOND, 148.4)
                 .number(ImpactForm.FREE_THIRD, 143.5));
-        CHECKS.row("corrected").expects(Struck.value(result, ImpactForm.ENERGY));
+        CHECKS.row("corrected").expects(Exactly.value(result, ImpactForm.ENERGY));
     }
 
     /**
@@ -78,7 +79,7 @@ class ImpactReferenceTest {
                 .number(ImpactForm.THICKNESS, 12.7)
                 .number(ImpactForm.FREE_FIRST, first)
                 .number(ImpactForm.FREE_SECOND, second));
-        CHECKS.row("d256-strength").expects(Struck.value(result, ImpactForm.RESISTANCE));
+        CHECKS.row("d256-strength").expects(Exactly.value(result, ImpactForm.RESISTANCE));
     }
 
     private static double angle(double shareOfEnergy) {
@@ -88,10 +89,10 @@ class ImpactReferenceTest {
     @Test
     void strengthsOfAnEnergy() {
         Result notched = Struck.strike(hanging(0.35));
-        CHECKS.row("notched").expects(Struck.value(notched, ImpactForm.STRENGTH));
-        CHECKS.row("per-metre").expects(Struck.value(notched, ImpactForm.RESISTANCE));
+        CHECKS.row("notched").expects(Exactly.value(notched, ImpactForm.STRENGTH));
+        CHECKS.row("per-metre").expects(Exactly.value(notched, ImpactForm.RESISTANCE));
         Result whole = Struck.strike(hanging(2.1).number(ImpactForm.WIDTH, 10));
-        CHECKS.row("unnotched").expects(Struck.value(whole, ImpactForm.STRENGTH));
+        CHECKS.row("unnotched").expects(Exactly.value(whole, ImpactForm.STRENGTH));
     }
 
     /** A hammer that falls from 90° and stops at the bottom gives just its moment. */
@@ -102,18 +103,20 @@ class ImpactReferenceTest {
 
     @Test
     void resolutionOfTwoHeights() {
-        CHECKS.row("resolution").expects(1000 * Struck.u(drop(5), ImpactForm.ENERGY));
+        CHECKS.row("resolution").expects(1000 * Exactly.u(drop(5), ImpactForm.ENERGY));
         CHECKS.row("resolution-5").expects(relative(drop(5)));
         CHECKS.row("resolution-18.8").expects(relative(drop(18.8)));
     }
 
     private static double relative(Result result) {
-        return 100 * Struck.u(result, ImpactForm.ENERGY) / Struck.value(result, ImpactForm.ENERGY);
+        return 100
+                * Exactly.u(result, ImpactForm.ENERGY)
+                / Exactly.value(result, ImpactForm.ENERGY);
     }
 
     /** An effective mass of 1 kg falls 428.8 mm and comes up again by all but a little. */
     private static Result drop(double lostMm) {
-        var bench = Struck.exactBench()
+        var bench = Exactly.bench()
                 .withResolution("release_height", Quantity.parse("1 mm"))
                 .withResolution("rise_height", Quantity.parse("1 mm"));
         return Struck.strike(Struck.bar(bench)
@@ -124,7 +127,7 @@ class ImpactReferenceTest {
     }
 
     private static Readings.Builder workedExample() {
-        return Struck.bar(Struck.exactBench())
+        return Struck.bar(Exactly.bench())
                 .numberWithUncertainty(ImpactForm.MOMENT, 4.1188, 0.012)
                 .numberWithUncertainty(ImpactForm.RELEASE_ANGLE, 140, 0.2)
                 .numberWithUncertainty(ImpactForm.RISE_ANGLE, 110, 0.3)
@@ -136,10 +139,10 @@ class ImpactReferenceTest {
     @Test
     void workedBudget() {
         Result result = Struck.strike(workedExample());
-        CHECKS.row("budget-energy").expects(Struck.value(result, ImpactForm.ENERGY));
-        CHECKS.row("budget-u").expects(Struck.u(result, ImpactForm.ENERGY));
-        CHECKS.row("budget-strength").expects(Struck.value(result, ImpactForm.STRENGTH));
-        CHECKS.row("budget-strength-u").expects(Struck.u(result, ImpactForm.STRENGTH));
+        CHECKS.row("budget-energy").expects(Exactly.value(result, ImpactForm.ENERGY));
+        CHECKS.row("budget-u").expects(Exactly.u(result, ImpactForm.ENERGY));
+        CHECKS.row("budget-strength").expects(Exactly.value(result, ImpactForm.STRENGTH));
+        CHECKS.row("budget-strength-u").expects(Exactly.u(result, ImpactForm.STRENGTH));
     }
 
     @Test

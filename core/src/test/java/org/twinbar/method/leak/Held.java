@@ -22,8 +22,4 @@ final class Held {
     static Yield yield(Result result, Property property) {
         return result.yields().get(property);
     }
-
-    static boolean found(Result result, String code) {
-        return result.findings().stream().anyMatch(finding -> finding.code().equals(code));
-    }
 }

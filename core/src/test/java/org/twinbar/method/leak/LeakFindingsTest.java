@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 
@@ -56,7 +57,7 @@ class LeakFindingsTest {
     void itLostLessThanTheTightVessel() {
         assertThat(text(sound().number(LeakForm.MASS_AFTER, 250), "gained-mass"))
                 .startsWith("It lost 0.020 g/h less than the tight vessel");
-        assertThat(Held.found(
+        assertThat(Exactly.found(
                         Held.result(sound().number(LeakForm.MASS_AFTER, 249.52)), "gained-mass"))
                 .isFalse();
     }
@@ -74,7 +75,7 @@ class LeakFindingsTest {
         assertThat(text(readings, "head-fell"))
                 .isEqualTo(
                         "The head fell from 120 to 80.0 mm, so the leak rate is one under about 100 mm.");
-        assertThat(Held.found(
+        assertThat(Exactly.found(
                         Held.result(sound().number(LeakForm.HEAD, 120)
                                 .number(LeakForm.HEAD_AT_END, 115)),
                         "head-fell"))
@@ -100,7 +101,8 @@ class LeakFindingsTest {
                 .number(LeakForm.WALL, 1);
         assertThat(text(readings, "as-one-pore"))
                 .isEqualTo("That much runs through one round pore of 50 µm in a wall of 1.0 mm.");
-        assertThat(Held.found(Held.result(readings.word(LeakForm.LIQUID, "diesel")), "as-one-pore"))
+        assertThat(Exactly.found(
+                        Held.result(readings.word(LeakForm.LIQUID, "diesel")), "as-one-pore"))
                 .isFalse();
     }
 

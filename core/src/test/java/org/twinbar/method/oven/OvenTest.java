@@ -164,23 +164,6 @@ class OvenTest {
     }
 
     @Test
-    void statedUncertaintyCoversTheTruthAsOftenAsItSays() {
-        Random random = new Random(41);
-        int covered = 0;
-        for (int run = 0; run < 400; run++) {
-            double zero = 0.5 * random.nextGaussian();
-            Bench bench = Exactly.bench().withZero("thermometer", Quantity.parse("0.5 K"));
-            Result result = Ovens.result(
-                    Ovens.sagging(Ovens.bar(bench, "plain"), 57 + zero, 0.05, 0.05, random));
-            double off = Exactly.value(result, OvenForm.ONSET) - 57;
-            double u = result.budgets().get(OvenForm.ONSET).u();
-            covered += Math.abs(off) <= 1.97 * u ? 1 : 0;
-        }
-        // 95 % of 400 are 380; the binomial's own 99.9 % range is 365 to 393.
-        assertThat(covered).as("of 400, seed 41").isBetween(365, 394);
-    }
-
-    @Test
     void twoReadingsOfTheThermometerAreAnInterval() {
         Readings.Builder eyes =
                 Ovens.bar().number(OvenForm.ONSET_FROM, 55).number(OvenForm.ONSET_TO, 58);

@@ -2,6 +2,7 @@ package org.twinbar.method.pressure;
 
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
@@ -15,7 +16,7 @@ class PressureReferenceTest {
         for (int row = 0; row < 11; row++) {
             time[row] = 60 * row;
         }
-        return Readings.of("T1", "plain", Vessels.exactBench())
+        return Readings.of("T1", "plain", Exactly.bench())
                 .setting(PressureForm.SETTLE, 0)
                 .number(PressureForm.AMBIENT, 100.2)
                 .number(PressureForm.VOLUME, 250)
@@ -33,8 +34,8 @@ class PressureReferenceTest {
         Yield.Fitted loss = (Yield.Fitted) result.yields().get(PressureForm.PRESSURE_LOSS);
         CHECKS.row("loss").expects(loss.value());
         CHECKS.row("loss-u").expects(loss.standardUncertainty());
-        CHECKS.row("leak").expects(Vessels.value(result, PressureForm.LEAK_RATE));
-        CHECKS.row("half").expects(Vessels.value(result, PressureForm.HALF_TIME));
+        CHECKS.row("leak").expects(Exactly.value(result, PressureForm.LEAK_RATE));
+        CHECKS.row("half").expects(Exactly.value(result, PressureForm.HALF_TIME));
     }
 
     @Test
