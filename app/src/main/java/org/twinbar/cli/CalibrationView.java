@@ -46,8 +46,7 @@ record CalibrationView(
     }
 
     private Estimate offset() {
-        return interval(
-                calibration.line().intercept(), calibration.offsetUncertainty(), "offset");
+        return interval(calibration.line().intercept(), calibration.offsetUncertainty(), "offset");
     }
 
     private Estimate interval(double value, double u, String what) {
@@ -65,38 +64,53 @@ record CalibrationView(
     String text() {
         StringBuilder text = new StringBuilder();
         text.append(kept.map(it -> "%s, calibrated on %s against %s\n"
-                        .formatted(of, it.sheet().date(), calibration.reference().name()))
+                        .formatted(
+                                of, it.sheet().date(), calibration.reference().name()))
                 .orElse("%s, against %s\n".formatted(of, calibration.reference().name())));
         Estimate slope = slope();
         Estimate offset = offset();
         Aligned rows = new Aligned();
-        rows.row("it shows", "%s times the value (95 %% interval %s to %s)"
-                .formatted(
-                        Written.rounded(slope.value(), calibration.slopeUncertainty()),
-                        Written.rounded(slope.low(), calibration.slopeUncertainty()),
-                        Written.rounded(slope.high(), calibration.slopeUncertainty())));
-        rows.row("plus", "%s (%s to %s)"
-                .formatted(
-                        amount(Written.rounded(offset.value(), calibration.offsetUncertainty())),
-                        Written.rounded(offset.low(), calibration.offsetUncertainty()),
-                        Written.rounded(offset.high(), calibration.offsetUncertainty())));
-        rows.row("one reading scatters", amount(Written.uncertainty(calibration.scatter())));
-        rows.row("calibrated from", "%s to %s"
-                .formatted(
-                        Written.number(calibration.lowest(), 4),
-                        amount(Written.number(calibration.highest(), 4))));
-        rows.row("straight", calibration.straightness()
-                .map(it -> "%s (%s, p = %s)"
+        rows.row(
+                "it shows",
+                "%s times the value (95 %% interval %s to %s)"
                         .formatted(
-                                it.bends() ? "no" : "as far as these points tell",
-                                it.kind().word(),
-                                Written.number(it.test().p(), 2)))
-                .orElse("too few points to tell"));
-        calibration.reversal().ifPresent(it -> rows.row("down less up", "%s on average, %s at %s"
-                .formatted(
-                        amount(Written.number(it.mean(), 2)),
-                        amount(Written.number(it.largest(), 2)),
-                        amount(Written.number(it.at(), 4)))));
+                                Written.rounded(slope.value(), calibration.slopeUncertainty()),
+                                Written.rounded(slope.low(), calibration.slopeUncertainty()),
+                                Written.rounded(slope.high(), calibration.slopeUncertainty())));
+        rows.row(
+                "plus",
+                "%s (%s to %s)"
+                        .formatted(
+                                amount(Written.rounded(
+                                        offset.value(), calibration.offsetUncertainty())),
+                                Written.rounded(offset.low(), calibration.offsetUncertainty()),
+                                Written.rounded(offset.high(), calibration.offsetUncertainty())));
+        rows.row("one reading scatters", amount(Written.uncertainty(calibration.scatter())));
+        rows.row(
+                "calibrated from",
+                "%s to %s"
+                        .formatted(
+                                Written.number(calibration.lowest(), 4),
+                                amount(Written.number(calibration.highest(), 4))));
+        rows.row(
+                "straight",
+                calibration
+                        .straightness()
+                        .map(it -> "%s (%s, p = %s)"
+                                .formatted(
+                                        it.bends() ? "no" : "as far as these points tell",
+                                        it.kind().word(),
+                                        Written.number(it.test().p(), 2)))
+                        .orElse("too few points to tell"));
+        calibration
+                .reversal()
+                .ifPresent(it -> rows.row(
+                        "down less up",
+                        "%s on average, %s at %s"
+                                .formatted(
+                                        amount(Written.number(it.mean(), 2)),
+                                        amount(Written.number(it.largest(), 2)),
+                                        amount(Written.number(it.at(), 4)))));
         text.append(rows).append('\n').append(points());
         for (Finding finding : findings) {
             text.append('\n')
@@ -108,8 +122,8 @@ record CalibrationView(
 
     private String points() {
         String in = unit.symbol().isEmpty() ? "" : ", " + unit.symbol();
-        Aligned rows =
-                new Aligned().row("reference" + in, "reading" + in, "from the line" + in, "corrected" + in);
+        Aligned rows = new Aligned()
+                .row("reference" + in, "reading" + in, "from the line" + in, "corrected" + in);
         double[] residuals = calibration.residuals();
         Correction correction = correction();
         for (int i = 0; i < residuals.length; i++) {
@@ -140,10 +154,12 @@ record CalibrationView(
         straightness(json);
         Optional<Reversal> reversal = calibration.reversal();
         if (reversal.isPresent()) {
-            json.object("reversal", it -> it.put("mean", reversal.get().mean())
-                    .put("largest", reversal.get().largest())
-                    .put("at", reversal.get().at())
-                    .put("p", reversal.get().p()));
+            json.object(
+                    "reversal",
+                    it -> it.put("mean", reversal.get().mean())
+                            .put("largest", reversal.get().largest())
+                            .put("at", reversal.get().at())
+                            .put("p", reversal.get().p()));
         } else {
             json.reason("reversal", "no value of the reference was reached both ways");
         }
@@ -158,8 +174,10 @@ record CalibrationView(
                 .object("offset", it -> estimate(it, offset, calibration.offsetUncertainty()))
                 .put("scatter", calibration.scatter())
                 .put("df", calibration.line().df())
-                .object("range", it -> it.put("from", calibration.lowest())
-                        .put("to", calibration.highest()));
+                .object(
+                        "range",
+                        it -> it.put("from", calibration.lowest())
+                                .put("to", calibration.highest()));
     }
 
     private void straightness(Json json) throws IOException {

@@ -108,6 +108,8 @@ public final class Cli {
                 CalculateCommand.class,
                 CompareCommand.class,
                 InstrumentCommand.class,
+                GaugeCommand.class,
+                ResolveCommand.class,
                 SizeCommand.class,
                 MixCommand.class,
                 CoatCommand.class,

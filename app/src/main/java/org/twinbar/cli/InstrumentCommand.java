@@ -64,7 +64,9 @@ final class InstrumentCommand implements Runnable {
     static final class Add implements Callable<Integer> {
         private final Context context;
 
-        @Parameters(paramLabel = "NAME", description = "What it is called, such as \"Load cell A\".")
+        @Parameters(
+                paramLabel = "NAME",
+                description = "What it is called, such as \"Load cell A\".")
         String name = "";
 
         @Option(
@@ -84,7 +86,8 @@ final class InstrumentCommand implements Runnable {
         @Option(
                 names = "--resolution",
                 paramLabel = "Q",
-                description = "Smallest step of its display; the usual one of its kind unless said.")
+                description =
+                        "Smallest step of its display; the usual one of its kind unless said.")
         String resolution = "";
 
         @Option(
@@ -205,8 +208,9 @@ final class InstrumentCommand implements Runnable {
 
         private void keep(String instrument) {
             if (resolution != null || limit != null) {
-                throw new UsageException("--resolution and --limit of '%s' are said where it is added"
-                        .formatted(instrument));
+                throw new UsageException(
+                        "--resolution and --limit of '%s' are said where it is added"
+                                .formatted(instrument));
             }
             Source source = context.source(file);
             try (Workspace open = context.openThere(workspace.folder)) {
@@ -240,9 +244,8 @@ final class InstrumentCommand implements Runnable {
                     "",
                     limit == null ? "" : limit,
                     "");
-            LocalDate day = date == null
-                    ? LocalDate.now(context.clock())
-                    : CalibrationSheet.date(date);
+            LocalDate day =
+                    date == null ? LocalDate.now(context.clock()) : CalibrationSheet.date(date);
             CalibrationSheet said = new CalibrationSheet(day, against, referenceUncertainty);
             Calibration calibration = Instruments.line(sheet, said, upload);
             List<Finding> findings = sheet.findings(calibration);
@@ -297,8 +300,8 @@ final class InstrumentCommand implements Runnable {
             try (Workspace open = context.openThere(workspace.folder)) {
                 Instruments instruments = open.instruments();
                 LocalDate day = date == null ? instruments.today() : CalibrationSheet.date(date);
-                KeptInstrument kept = instruments.checkZero(
-                        Act.by(WHO), instruments.get(name), day, reading);
+                KeptInstrument kept =
+                        instruments.checkZero(Act.by(WHO), instruments.get(name), day, reading);
                 context.terminal().out().print(InstrumentText.of(kept));
             }
             return Cli.DONE;
@@ -329,11 +332,13 @@ final class InstrumentCommand implements Runnable {
             try (Workspace open = context.openThere(workspace.folder)) {
                 List<KeptInstrument> all = open.instruments().all();
                 if (json) {
-                    Json.write(context.terminal().out(), out -> out.list("instruments", list -> {
-                        for (KeptInstrument one : all) {
-                            list.object(it -> InstrumentText.into(it, one));
-                        }
-                    }));
+                    Json.write(
+                            context.terminal().out(),
+                            out -> out.list("instruments", list -> {
+                                for (KeptInstrument one : all) {
+                                    list.object(it -> InstrumentText.into(it, one));
+                                }
+                            }));
                 } else {
                     context.terminal().out().print(InstrumentText.listed(all));
                 }

@@ -45,7 +45,8 @@ final class InstrumentText {
         instrument
                 .latest()
                 .ifPresentOrElse(
-                        it -> text.append('\n').append(CalibrationView.of(instrument, it).text()),
+                        it -> text.append('\n')
+                                .append(CalibrationView.of(instrument, it).text()),
                         () -> text.append("  never calibrated\n"));
         return text.toString();
     }

@@ -35,7 +35,7 @@ final class ResultsJson {
                         .findings(calculated.findings()));
     }
 
-    private static void instrument(Json json, Instrument instrument) throws IOException {
+    static void instrument(Json json, Instrument instrument) throws IOException {
         json.put("name", instrument.name())
                 .put("unit", instrument.unit().symbol())
                 .put("resolution", instrument.resolution())

@@ -64,7 +64,7 @@ final class TestOptions {
                         Context.pairs("--zero", zero));
     }
 
-    /** Does something with the instruments of the workspace, which is opened only where one is named. */
+    /** Does something with the workspace's instruments; it is opened only where one is named. */
     <T> T withShelf(Context context, Path workspace, Function<Shelf, T> use) {
         if (instrument.isEmpty()) {
             return use.apply(Shelf.EMPTY);

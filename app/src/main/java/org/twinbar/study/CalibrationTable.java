@@ -16,8 +16,8 @@ import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
 
 /**
- * A table of what an instrument showed at known values: columns {@code reference} and {@code
- * reading}, in the order in which they were read.
+ * A table of what an instrument showed at known values: columns {@code reference} and
+ * {@code reading}, in the order in which they were read.
  */
 public final class CalibrationTable {
 

@@ -78,7 +78,8 @@ public record InstrumentSheet(
         try {
             own.to(ofKind);
         } catch (QuantityException e) {
-            throw new InputException("unit of '%s', a %s: %s".formatted(name, kind, e.getMessage()));
+            throw new InputException(
+                    "unit of '%s', a %s: %s".formatted(name, kind, e.getMessage()));
         }
     }
 
@@ -120,8 +121,9 @@ public record InstrumentSheet(
         }
         double days = quantity("how long a calibration holds", valid, Unit.of("d"));
         if (!(days >= 1 && days <= MOST_DAYS)) {
-            throw new InputException("a calibration of '%s' is said to hold %s, must be 1 to %s days"
-                    .formatted(name, valid.strip(), MOST_DAYS));
+            throw new InputException(
+                    "a calibration of '%s' is said to hold %s, must be 1 to %s days"
+                            .formatted(name, valid.strip(), MOST_DAYS));
         }
         return OptionalInt.of((int) days);
     }

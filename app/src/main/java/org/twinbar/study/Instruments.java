@@ -103,7 +103,9 @@ public final class Instruments implements Shelf {
         Entry before = shelf.described(id)
                 .orElseThrow(() -> new InputException("there is no such instrument"));
         sheet.checked();
-        if (shelf.entry(sheet.name()).filter(it -> !it.subject().equals(id.toString())).isPresent()) {
+        if (shelf.entry(sheet.name())
+                .filter(it -> !it.subject().equals(id.toString()))
+                .isPresent()) {
             throw new InputException("there is an instrument '%s' in %s already"
                     .formatted(sheet.name(), store.folder()));
         }
@@ -143,13 +145,7 @@ public final class Instruments implements Shelf {
                 .put("name", file.name())
                 .put("sha256", file.sha256())
                 .put("bytes", file.bytes());
-        write(
-                act,
-                instrument.id(),
-                Aspect.CALIBRATION,
-                value,
-                Optional.empty(),
-                Optional.empty());
+        write(act, instrument.id(), Aspect.CALIBRATION, value, Optional.empty(), Optional.empty());
         return get(instrument.name());
     }
 
@@ -158,7 +154,8 @@ public final class Instruments implements Shelf {
      *
      * @throws InputException where the table can't be read or makes no line
      */
-    public static Calibration line(InstrumentSheet instrument, CalibrationSheet sheet, Upload table) {
+    public static Calibration line(
+            InstrumentSheet instrument, CalibrationSheet sheet, Upload table) {
         return CalibrationTable.of(TableFile.read(table))
                 .calibration(
                         instrument.inUnit(),

@@ -120,8 +120,8 @@ final class TestBench {
 
     private void instrument(TestSheet sheet, String name, String tool) {
         Target target = target("instrument", name);
-        KeptInstrument kept =
-                shelf.find(tool).orElseThrow(() -> Instruments.unknown(tool, shelf, "the workspace"));
+        KeptInstrument kept = shelf.find(tool)
+                .orElseThrow(() -> Instruments.unknown(tool, shelf, "the workspace"));
         if (!kept.reads(target.kind())) {
             throw new InputException("'%s' is a %s; %s is read on a %s"
                     .formatted(
@@ -152,8 +152,8 @@ final class TestBench {
     }
 
     private void refuseCalibrated(Target target, String what) {
-        boolean ofItsKind =
-                target.reading().isPresent() && calibrated.contains(plain(target.kind().word()));
+        boolean ofItsKind = target.reading().isPresent()
+                && calibrated.contains(plain(target.kind().word()));
         if (calibrated.contains(plain(target.name())) || ofItsKind) {
             throw new InputException(
                     "%s of %s can't be given beside an instrument that was calibrated: its line says it"

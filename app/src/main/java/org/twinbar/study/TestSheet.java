@@ -2,6 +2,7 @@ package org.twinbar.study;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;

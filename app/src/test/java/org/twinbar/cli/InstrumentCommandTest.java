@@ -54,7 +54,8 @@ class InstrumentCommandTest {
     /** The numbers are those of R; core/src/test/R/instrument.R has the same table. */
     @Test
     void fitsATableWithoutAWorkspace() {
-        JsonNode json = desk.type("instrument calibrate --file @cell.csv --json").json();
+        JsonNode json =
+                desk.type("instrument calibrate --file @cell.csv --json").json();
         assertThat(json.at("/slope/value").asDouble()).isCloseTo(1.00789714286, within(1e-10));
         assertThat(json.at("/slope/u").asDouble()).isCloseTo(0.00122182485516, within(1e-12));
         assertThat(json.at("/offset/value").asDouble()).isCloseTo(0.429142857143, within(1e-10));
@@ -85,7 +86,8 @@ class InstrumentCommandTest {
         assertThat(kept.at("/findings/1/code").asText()).isEqualTo("calibration-beyond-limit");
         desk.type("instrument zero " + CELL + " --reading 2.5N --date 2026-02-20 --workspace @ws")
                 .done();
-        JsonNode shown = desk.type("instrument show " + CELL + " --workspace @ws --json").json();
+        JsonNode shown =
+                desk.type("instrument show " + CELL + " --workspace @ws --json").json();
         assertThat(shown.at("/validDays").asInt()).isEqualTo(365);
         assertThat(shown.at("/zeroChecks/0/reading").asDouble()).isEqualTo(2.5);
         assertThat(shown.at("/calibrations/0/against").asText()).isEqualTo("weights");
@@ -172,7 +174,8 @@ class InstrumentCommandTest {
         desk.refuses("instrument add " + CELL + " --kind caliper --workspace @ws", "already");
         desk.refuses("instrument add scale --kind scale --workspace @ws", "is a kind");
         desk.refuses("instrument add B --kind feeler --workspace @ws", "in which unit 'B' reads");
-        desk.refuses("instrument add B --kind caliper --unit N --workspace @ws", "B", "N is a force");
+        desk.refuses(
+                "instrument add B --kind caliper --unit N --workspace @ws", "B", "N is a force");
         desk.refuses(
                 "instrument calibrate Cell-B --file @cell.csv --workspace @ws",
                 "no instrument 'Cell-B'",

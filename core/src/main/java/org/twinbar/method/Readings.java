@@ -1,10 +1,12 @@
 package org.twinbar.method;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
@@ -357,22 +359,32 @@ public final class Readings {
          * @throws IllegalArgumentException where a number then is beyond its limits
          */
         public Builder scale(Named reading, double factor) {
+            return each(reading, value -> factor * value);
+        }
+
+        /**
+         * Adds to a number or a channel that is there already, for scales without a true zero.
+         *
+         * @throws IllegalArgumentException where a number then is beyond its limits
+         */
+        public Builder shift(Named reading, double by) {
+            return each(reading, value -> value + by);
+        }
+
+        private Builder each(Named reading, DoubleUnaryOperator change) {
             Recorded.Number number = recorded.numbers.get(reading.name());
             if (number != null && reading instanceof Input input) {
-                recorded.numbers.put(input.name(), number.times(factor));
-                double scaled = recorded.number(input).mean();
-                if (!input.limits().allow(scaled)) {
+                Recorded.Number changed = number.with(change);
+                if (!input.limits().allow(changed.mean())) {
                     throw new IllegalArgumentException("%s of %s would be %s"
-                            .formatted(input.name(), recorded.specimen, scaled));
+                            .formatted(input.name(), recorded.specimen, changed.mean()));
                 }
+                recorded.numbers.put(input.name(), changed);
             }
             double[] channel = recorded.channels.get(reading.name());
             if (channel != null) {
-                double[] scaled = channel.clone();
-                for (int row = 0; row < scaled.length; row++) {
-                    scaled[row] *= factor;
-                }
-                recorded.channels.put(reading.name(), scaled);
+                recorded.channels.put(
+                        reading.name(), Arrays.stream(channel).map(change).toArray());
             }
             return this;
         }

@@ -1,12 +1,14 @@
 package org.twinbar.method;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.instrument.Bench;
@@ -140,12 +142,8 @@ final class Recorded {
             return sum / readings.length;
         }
 
-        Number times(double factor) {
-            double[] scaled = readings.clone();
-            for (int i = 0; i < scaled.length; i++) {
-                scaled[i] *= factor;
-            }
-            return new Number(scaled, ownUncertainty, reach);
+        Number with(DoubleUnaryOperator change) {
+            return new Number(Arrays.stream(readings).map(change).toArray(), ownUncertainty, reach);
         }
 
         Source own(String name, Instrument instrument) {

@@ -1,12 +1,14 @@
 package org.twinbar.planning.resolving;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import org.twinbar.finding.Figures;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Channel;
@@ -27,6 +29,7 @@ record Change(String words, Bench bench, Optional<Readings> readings) {
 
     private static final Unit SECOND = Unit.of("s");
     private static final double[] SIZES = {0.5, 2};
+    private static final int FIGURES = 4;
 
     /** Returns every change that the description and the bench offer. */
     static List<Change> all(Typical typical, Property property, Bench bench) {
@@ -120,6 +123,10 @@ record Change(String words, Bench bench, Optional<Readings> readings) {
     }
 
     private static String amount(double value, Unit unit) {
-        return (Figures.three(value) + " " + unit.symbol()).strip();
+        String number = BigDecimal.valueOf(value)
+                .round(new MathContext(FIGURES, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros()
+                .toPlainString();
+        return (number + " " + unit.symbol()).strip();
     }
 }

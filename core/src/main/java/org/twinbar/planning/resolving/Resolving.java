@@ -113,7 +113,7 @@ public final class Resolving {
         return Smallest.of(
                 property,
                 seen.value(),
-                Math.hypot(ofSpecimens, seen.own()),
+                Math.sqrt(ofSpecimens * ofSpecimens + seen.own() * seen.own()),
                 seen.own(),
                 seen.apart(),
                 specimens);

@@ -2,6 +2,7 @@ package org.twinbar.planning.resolving;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,12 +24,16 @@ import org.twinbar.quantity.Unit;
  *
  * <p>A lighter hammer rises less behind the same specimen. Which reading that is, is not asked of
  * the description but found: of the readings that differ from specimen to specimen, the ones that
- * the property hangs on most, and of these the first that can bring the value back.
+ * the property hangs on most, and of these the first that can bring the value back. Readings with a
+ * true zero are scaled; temperatures are shifted, after all others.
  */
 final class Response {
 
     /** A reading is taken to answer within a factor of 20. */
     private static final double FARTHEST = StrictMath.log(20);
+
+    /** A shift of so many degrees counts as much as a factor of e: up to 60 K are tried. */
+    private static final double DEGREES = 20;
 
     private static final double STEP = FARTHEST / 24;
     private static final int HALVINGS = 60;
@@ -55,7 +60,7 @@ final class Response {
         candidates.removeIf(named -> typical.sameForAll().contains(named)
                 || !typical.readings().has(named)
                 || !canAnswer(named));
-        Map<Named, Double> weights = new java.util.HashMap<>();
+        Map<Named, Double> weights = new HashMap<>();
         for (Named named : candidates) {
             double moved = number(
                             method,
@@ -69,15 +74,30 @@ final class Response {
             weights.put(named, Double.isNaN(sensitivity) ? 0 : sensitivity * spread);
         }
         candidates.removeIf(named -> weights.get(named) == 0);
-        candidates.sort(Comparator.comparing(weights::get, Comparator.reverseOrder()));
+        candidates.sort(Comparator.comparing(Response::hasTrueZero, Comparator.reverseOrder())
+                .thenComparing(weights::get, Comparator.reverseOrder()));
         return new Response(method, property, value, candidates);
     }
 
+    private static Optional<Unit> unit(Named named) {
+        return named instanceof Input input
+                ? Optional.of(input.unit())
+                : named instanceof Channel channel ? Optional.of(channel.unit()) : Optional.empty();
+    }
+
     private static boolean canAnswer(Named named) {
-        Unit unit = named instanceof Input input
-                ? input.unit()
-                : named instanceof Channel channel ? channel.unit() : null;
-        return unit != null && unit.hasTrueZero() && !unit.measuresSameAs(SECOND);
+        return unit(named).filter(it -> !it.measuresSameAs(SECOND)).isPresent();
+    }
+
+    private static boolean hasTrueZero(Named named) {
+        return unit(named).filter(Unit::hasTrueZero).isPresent();
+    }
+
+    /** Changes a reading by a number that is 0 where it stays. */
+    private static Readings.Builder moved(Readings.Builder builder, Named named, double by) {
+        return hasTrueZero(named)
+                ? builder.scale(named, StrictMath.exp(by))
+                : builder.shift(named, by * DEGREES);
     }
 
     static Optional<Double> number(TestMethod method, Property property, Readings readings) {
@@ -103,11 +123,9 @@ final class Response {
             return Optional.of(changed.get().build());
         }
         for (Named named : candidates) {
-            Optional<Double> logarithm = root(log -> at(changed, Optional.of(named), log) - value);
-            if (logarithm.isPresent()) {
-                return Optional.of(changed.get()
-                        .scale(named, StrictMath.exp(logarithm.get()))
-                        .build());
+            Optional<Double> by = root(move -> at(changed, Optional.of(named), move) - value);
+            if (by.isPresent()) {
+                return Optional.of(moved(changed.get(), named, by.get()).build());
             }
         }
         return Optional.empty();
@@ -117,10 +135,10 @@ final class Response {
         return Math.abs(other - value) <= SAME * Math.abs(value);
     }
 
-    private double at(Supplier<Readings.Builder> changed, Optional<Named> named, double log) {
+    private double at(Supplier<Readings.Builder> changed, Optional<Named> named, double by) {
         try {
             Readings.Builder builder = changed.get();
-            named.ifPresent(it -> builder.scale(it, StrictMath.exp(log)));
+            named.ifPresent(it -> moved(builder, it, by));
             return number(method, property, builder.build()).orElse(Double.NaN);
         } catch (IllegalArgumentException e) {
             return Double.NaN;
