@@ -117,6 +117,8 @@ public final class Cli {
                 SheetsCommand.class,
                 StudyCommand.class,
                 PlanCommand.class,
+                RegisterCommand.class,
+                TreatCommand.class,
                 ReportCommand.class,
                 ArchiveCommand.class,
                 ServeCommand.class,

@@ -3,15 +3,20 @@ package org.twinbar.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.Act;
+import org.twinbar.study.MixMade;
+import org.twinbar.study.Workspace;
 import org.twinbar.treatment.Batch;
 import org.twinbar.treatment.Recipe;
 import org.twinbar.treatment.Scale;
 import org.twinbar.treatment.WorkingLife;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code twinbar mix}: how much of each component to weigh, and how well the scale can. */
@@ -106,6 +111,32 @@ final class MixCommand implements Callable<Integer> {
     @Nullable
     String spreading;
 
+    @Option(
+            names = "--study",
+            paramLabel = "STUDY",
+            description = "Notes the mix in a study, with --weighed.")
+    @Nullable
+    String study;
+
+    @Option(
+            names = "--mix",
+            paramLabel = "N",
+            description = "Which mix of the plan; 1 unless said.")
+    int number = 1;
+
+    @Option(names = "--noted", paramLabel = "TEXT", description = "Lot numbers and the like.")
+    String noted = "";
+
+    @Option(
+            names = "--why",
+            paramLabel = "TEXT",
+            description = "Why it takes the place of a mix that was noted.")
+    @Nullable
+    String why;
+
+    @Mixin
+    WorkspaceOption workspace = new WorkspaceOption();
+
     @Option(names = "--json", description = "Writes JSON.")
     boolean json;
 
@@ -116,12 +147,39 @@ final class MixCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Mixed mixed = mixed();
+        if (study != null) {
+            note(study, mixed);
+        }
         if (json) {
             MixedOutput.json(mixed, context.terminal().out());
         } else {
             context.terminal().out().print(MixedOutput.text(mixed));
         }
         return Cli.DONE;
+    }
+
+    private void note(String name, Mixed mixed) {
+        Batch cup = mixed.poured()
+                .orElseThrow(() -> new UsageException(
+                        "--study needs --weighed: what the scale showed is what is noted"));
+        try (Workspace open = context.openThere(workspace.folder)) {
+            open.register()
+                    .mixed(
+                            Act.by(StudyCommand.WHO),
+                            open.study(name),
+                            new MixMade(
+                                    number,
+                                    mixed.batch(),
+                                    cup.grams(),
+                                    temperature == null
+                                            ? OptionalDouble.empty()
+                                            : OptionalDouble.of(Typed.in(
+                                                    Typed.CELSIUS, "--temperature", temperature)),
+                                    noted,
+                                    open.treating().now(),
+                                    StudyCommand.WHO),
+                            Optional.ofNullable(why));
+        }
     }
 
     private Mixed mixed() {
@@ -150,7 +208,7 @@ final class MixCommand implements Callable<Integer> {
 
     private void work(Mixed mixed) {
         if (workingLife == null) {
-            if (spreading != null || temperature != null) {
+            if (spreading != null || temperature != null && study == null) {
                 throw new UsageException(
                         "--spreading and --temperature need --working-life from the data sheet");
             }

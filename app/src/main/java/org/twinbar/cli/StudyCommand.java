@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             StudyImport.class,
             StudyCommand.Show.class,
             StudyAskCommand.class,
+            StudyEvidenceCommand.class,
             StudyExport.class,
             StudyCheck.class,
         })

@@ -19,6 +19,8 @@ enum Aspect {
     SPECIMEN_PHOTO("specimen photo"),
     FATE("fate"),
     MIX("mix"),
+    FILM("film"),
+    WAITING("waiting"),
     EVIDENCE("evidence"),
     RECIPE("recipe"),
     INSTRUMENT("instrument"),

@@ -207,7 +207,9 @@ final class Judging {
                 answers.add(new Answer.Unanswered(question.name(), e.getMessage()));
             }
         }
-        claim.offBench().ifPresent(answers::add);
+        claim.offBench()
+                .map(off -> state.making().treating().withEvidence(claim.words(), off))
+                .ifPresent(answers::add);
         if (answers.isEmpty()) {
             answers.add(new Answer.Unanswered(
                     claim.words(), "The claim has no question yet that readings could answer."));

@@ -2,9 +2,12 @@ package org.twinbar.study;
 
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.twinbar.finding.Finding;
 import org.twinbar.planning.Pilot;
+import org.twinbar.treatment.Coated;
+import org.twinbar.treatment.Procedure;
 
 /**
  * How the specimens of a study came to be: the plan as it was sealed, what departed from it, and
@@ -15,7 +18,9 @@ import org.twinbar.planning.Pilot;
  * @param keyOpened when, by whom and why; empty while groups are kept from whoever reads
  * @param specimens in the order of testing, kind by kind
  * @param pilots what was read on them; never compared
+ * @param recipes how groups are treated, by name
  * @param mixes that were weighed, by number
+ * @param coated films, where specimens were weighed before and after
  * @param departures from what was sealed, the oldest first
  * @param findings on the plan, the films and the mixes
  */
@@ -25,7 +30,9 @@ public record Making(
         Optional<Change> keyOpened,
         List<Registered> specimens,
         List<Pilots> pilots,
+        Map<String, Procedure> recipes,
         List<MixMade> mixes,
+        Optional<Coated> coated,
         List<Change> departures,
         List<Finding> findings) {
 
@@ -36,7 +43,9 @@ public record Making(
             Optional.empty(),
             List.of(),
             List.of(),
+            Map.of(),
             List.of(),
+            Optional.empty(),
             List.of(),
             List.of());
 
@@ -69,6 +78,7 @@ public record Making(
 
     public Making {
         pilots = List.copyOf(pilots);
+        recipes = Ordered.copy(recipes);
         specimens = List.copyOf(specimens);
         mixes = List.copyOf(mixes);
         departures = List.copyOf(departures);

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.twinbar.finding.Finding;
 import org.twinbar.planning.Placed;
 import org.twinbar.store.Entry;
 import org.twinbar.study.Registered.Done;
@@ -24,7 +25,10 @@ import org.twinbar.study.Registered.Moment;
 import org.twinbar.study.Registered.Photo;
 import org.twinbar.study.Registered.Step;
 import org.twinbar.treatment.Batch;
+import org.twinbar.treatment.Coated;
+import org.twinbar.treatment.MixFindings;
 import org.twinbar.treatment.Recipe;
+import org.twinbar.treatment.Waiting;
 
 /** What the entries say of how specimens came to be. */
 final class MakingState {
@@ -45,11 +49,13 @@ final class MakingState {
     private final Set<List<Object>> cells = new HashSet<>();
     private final Map<String, ZonedDateTime> lastRead = new HashMap<>();
     private final Map<String, ZonedDateTime> tests = new HashMap<>();
+    private final TreatingState treating = new TreatingState();
     private final Departing departing = new Departing();
 
     /** Every entry is shown to it: what came before the seal is told by the order. */
     void take(Entry entry, JsonNode value) {
         ZonedDateTime when = entry.at().atZone(entry.zone());
+        treating.take(entry, value);
         if (entry.aspect().equals(Aspect.PLAN.word())) {
             Plan now = PlanKeys.read("workspace", value);
             departing.planned(change("the plan was changed", entry), seal, plan, now);
@@ -205,6 +211,14 @@ final class MakingState {
         return planEntry;
     }
 
+    TreatingState treating() {
+        return treating;
+    }
+
+    Waiting waiting() {
+        return treating.waiting();
+    }
+
     boolean sealed() {
         return seal.isPresent();
     }
@@ -234,15 +248,26 @@ final class MakingState {
         plan.ifPresent(it -> it.allocation()
                 .specimens()
                 .forEach(one -> specimens.add(registered(it, one, shown, withReadings))));
+        Optional<Coated> coated = shown ? treating.coated(specimens) : Optional.empty();
         return new Making(
                 plan,
                 seal,
                 keyOpened,
                 specimens,
                 pilots,
+                treating.recipes(),
                 List.copyOf(mixes.values()),
+                coated,
                 departures(withReadings),
+                findings(coated));
+    }
+
+    private List<Finding> findings(Optional<Coated> coated) {
+        List<Finding> findings = new ArrayList<>(
                 plan.map(it -> it.allocation().design().limits()).orElse(List.of()));
+        mixes.values().forEach(mix -> findings.addAll(MixFindings.weighed(mix.cup())));
+        coated.ifPresent(it -> findings.addAll(it.findings()));
+        return findings;
     }
 
     /** A correction does not make a reading a later one. */
@@ -277,8 +302,18 @@ final class MakingState {
         return departures;
     }
 
+    /** What only the treated have done to them tells them apart, and so does what they gained. */
+    private static boolean tellsGroup(Step step) {
+        return step == Step.TREATED || step == Step.CURED;
+    }
+
     private Registered registered(Plan from, Placed one, boolean shown, Set<String> withReadings) {
-        List<Done> steps = done.getOrDefault(one.code(), List.of());
+        List<Done> steps = done.getOrDefault(one.code(), List.of()).stream()
+                .filter(step -> shown || !tellsGroup(step.step()))
+                .toList();
+        List<Measured> sizes = measured.getOrDefault(one.code(), Map.of()).values().stream()
+                .filter(each -> shown || each.moment() == Moment.BEFORE)
+                .toList();
         Fate otherwise = withReadings.contains(one.code())
                 ? new Fate(Fate.Kind.TESTED, "")
                 : new Fate(steps.isEmpty() ? Fate.Kind.TO_BE_MADE : Fate.Kind.MADE, "");
@@ -288,7 +323,7 @@ final class MakingState {
                 design.series(one.series()),
                 shown ? Optional.of(design.group(one.group())) : Optional.empty(),
                 steps,
-                List.copyOf(measured.getOrDefault(one.code(), Map.of()).values()),
+                sizes,
                 photos.getOrDefault(one.code(), List.of()),
                 fates.getOrDefault(one.code(), otherwise));
     }

@@ -25,8 +25,7 @@ final class PlanAsTables {
 
     static List<DataTable> of(Making making) {
         PlanAsTables tables = new PlanAsTables(making);
-        return List.of(
-                tables.planned(), tables.steps(), tables.measured(), tables.departures());
+        return List.of(tables.planned(), tables.steps(), tables.measured(), tables.departures());
     }
 
     private DataTable planned() {
@@ -60,7 +59,8 @@ final class PlanAsTables {
                         Field.text("orientation", "How it stands on the bed."),
                         Field.of("print_run", INTEGER, "Its print run.").atLeast(1),
                         Field.of("position", INTEGER, "Its place in the run.").atLeast(1),
-                        Field.of("mix", INTEGER, "The mix that it is coated from.").atLeast(1),
+                        Field.of("mix", INTEGER, "The mix that it is coated from.")
+                                .atLeast(1),
                         Field.of("oven_load", INTEGER, "The oven load that it is heated in.")
                                 .atLeast(1),
                         Field.of("test_order", INTEGER, "When it is tested in its series."),
@@ -95,7 +95,8 @@ final class PlanAsTables {
                 "What was done to each specimen, and when.",
                 List.of(
                         SPECIMEN,
-                        Field.of("number", INTEGER, "Counts the steps of a specimen.").required(),
+                        Field.of("number", INTEGER, "Counts the steps of a specimen.")
+                                .required(),
                         Field.text("step", "What was done.").required(),
                         Field.of("at", DATETIME, "When it was done, or ended, with the zone."),
                         Field.text("who", "Who did it."),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -204,6 +205,15 @@ public final class Workspace implements AutoCloseable {
     /** Returns what is noted on single specimens. */
     public Register register() {
         return new Register(this);
+    }
+
+    /** Returns what is done with treatments. */
+    public Treating treating() {
+        return new Treating(this);
+    }
+
+    ZonedDateTime now() {
+        return clock.instant().atZone(clock.getZone());
     }
 
     State state(StudyName study) {

@@ -1,0 +1,121 @@
+package org.twinbar.study;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.twinbar.specimen.Shape;
+import org.twinbar.specimen.StandardShapes;
+import org.twinbar.store.Entry;
+import org.twinbar.treatment.Coated;
+import org.twinbar.treatment.Procedure;
+import org.twinbar.treatment.Scale;
+import org.twinbar.treatment.Waiting;
+
+/** What the entries say of treatments: recipes, waiting, films, and evidence for conditions. */
+final class TreatingState {
+
+    private final Map<String, Procedure> recipes = new LinkedHashMap<>();
+    private final Map<List<String>, Evidence> evidence = new HashMap<>();
+    private Waiting waiting = Waiting.USUAL;
+    private Optional<Reckoning> reckoning = Optional.empty();
+
+    /** What films are reckoned with. */
+    private record Reckoning(double density, double step, OptionalDouble area) {}
+
+    private record Evidence(String text, Optional<KeptFile> file, Entry entry) {
+
+        String words() {
+            String attached =
+                    file.map(it -> ", attached as %s".formatted(it.name())).orElse("");
+            return "%s (noted by %s on %s%s)"
+                    .formatted(
+                            text,
+                            entry.who(),
+                            entry.at().atZone(entry.zone()).toLocalDate(),
+                            attached);
+        }
+    }
+
+    void take(Entry entry, JsonNode value) {
+        if (entry.aspect().equals(Aspect.RECIPE.word())) {
+            recipes.put(value.path("group").asText(), ProcedureKeys.read(value.path("procedure")));
+        } else if (entry.aspect().equals(Aspect.WAITING.word())) {
+            waiting = new Waiting(
+                    Duration.ofSeconds(value.path("cure_s").asLong()),
+                    Duration.ofSeconds(value.path("condition_s").asLong()));
+        } else if (entry.aspect().equals(Aspect.FILM.word())) {
+            reckoning = Optional.of(new Reckoning(
+                    value.path("density").asDouble(),
+                    value.path("step").asDouble(),
+                    value.has("area")
+                            ? OptionalDouble.of(value.path("area").asDouble())
+                            : OptionalDouble.empty()));
+        } else if (entry.aspect().equals(Aspect.EVIDENCE.word())) {
+            evidence.put(
+                    List.of(
+                            value.path("claim").asText(),
+                            value.path("condition").asText()),
+                    new Evidence(
+                            value.path("evidence").asText(),
+                            value.has("file")
+                                    ? Optional.of(State.file(value.path("file")))
+                                    : Optional.empty(),
+                            entry));
+        }
+    }
+
+    Map<String, Procedure> recipes() {
+        return recipes;
+    }
+
+    Waiting waiting() {
+        return waiting;
+    }
+
+    /** Returns the conditions of a claim, each with the evidence that was attached since. */
+    Answer.OffBench withEvidence(String claim, Answer.OffBench off) {
+        List<Answer.Condition> conditions = new ArrayList<>();
+        for (Answer.Condition each : off.conditions()) {
+            Evidence found = evidence.get(List.of(claim, each.text()));
+            conditions.add(found == null ? each : new Answer.Condition(each.text(), found.words()));
+        }
+        return new Answer.OffBench(off.question(), conditions, off.whoDecides());
+    }
+
+    /** Returns files that are evidence. */
+    List<KeptFile> files() {
+        return evidence.values().stream().flatMap(it -> it.file().stream()).toList();
+    }
+
+    /** Returns the films of specimens that were weighed before and after and have an area. */
+    Optional<Coated> coated(List<Registered> specimens) {
+        if (reckoning.isEmpty()) {
+            return Optional.empty();
+        }
+        Reckoning with = reckoning.get();
+        List<Coated.Gained> gained = new ArrayList<>();
+        for (Registered each : specimens) {
+            OptionalDouble area = with.area().isPresent() ? with.area() : area(each);
+            if (each.gained().isPresent() && area.isPresent()) {
+                gained.add(new Coated.Gained(
+                        each.code(), each.gained().getAsDouble(), area.getAsDouble()));
+            }
+        }
+        return gained.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Coated.of(gained, with.density(), new Scale(with.step())));
+    }
+
+    private static OptionalDouble area(Registered specimen) {
+        Optional<Shape> shape = StandardShapes.named(specimen.series().shape());
+        return shape.isPresent()
+                ? OptionalDouble.of(shape.get().solid().area())
+                : OptionalDouble.empty();
+    }
+}
