@@ -2,11 +2,13 @@ package org.twinbar.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.Optional;
 import org.twinbar.decision.Verdict;
 import org.twinbar.study.Answer;
 import org.twinbar.study.Comparisons;
 import org.twinbar.study.JudgedClaim;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.Publication;
 
 /** A study's claims with their verdicts as JSON; each comparison as {@code compare} writes it. */
 final class ClaimsJson {
@@ -24,8 +26,35 @@ final class ClaimsJson {
                                 claims.object(it -> claim(it, claim));
                             }
                         })
+                        .list("published", list -> {
+                            for (Publication each : study.published()) {
+                                list.object(it -> published(it, each, study));
+                            }
+                        })
                         .findings(study.findings())
                         .put("seed", study.maker().seed()));
+    }
+
+    private static void published(Json json, Publication published, JudgedStudy study)
+            throws IOException {
+        json.put("at", published.when().toOffsetDateTime().toString())
+                .put("who", published.who())
+                .put("where", published.where())
+                .put("program", published.program())
+                .put("readings", published.readings())
+                .list("differs", list -> {
+                    for (Publication.Divergence each :
+                            published.against(study).values()) {
+                        list.object(it -> it.put("claim", each.then().claim())
+                                .put("question", each.then().question())
+                                .put("published", each.then().word())
+                                .put("now", each.now().word()));
+                    }
+                });
+        Optional<String> draft = published.correction(study);
+        if (draft.isPresent()) {
+            json.put("correction", draft.get());
+        }
     }
 
     private static void claim(Json json, JudgedClaim claim) throws IOException {

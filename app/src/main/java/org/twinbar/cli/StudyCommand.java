@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 /** {@code twinbar study}: the studies of a workspace. */
 @Command(
         name = "study",
-        description = "Makes, lists, imports, shows, exports and checks studies.",
+        description = "Makes, lists, imports, shows, exports, checks and publishes studies.",
         mixinStandardHelpOptions = true,
         subcommands = {
             StudyCommand.New.class,
@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             StudyEvidenceCommand.class,
             StudyExport.class,
             StudyCheck.class,
+            StudyPublish.class,
         })
 final class StudyCommand implements Runnable {
 
@@ -44,7 +45,7 @@ final class StudyCommand implements Runnable {
         if (spec != null) {
             throw new CommandLine.ParameterException(
                     spec.commandLine(),
-                    "say what to do: new, list, import, show, ask, export or check");
+                    "say what to do: new, list, import, show, ask, export, check or publish");
         }
     }
 
@@ -166,6 +167,7 @@ final class StudyCommand implements Runnable {
                     context.terminal().out().println(judged.question());
                     context.terminal().out().println();
                     context.terminal().out().print(ClaimsText.of(judged));
+                    context.terminal().out().print(PublishedText.of(judged));
                 }
             }
             return Cli.DONE;

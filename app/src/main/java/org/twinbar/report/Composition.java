@@ -19,12 +19,14 @@ final class Composition {
     static Sheet of(JudgedStudy study) {
         List<Sheet.Claim> claims = new ArrayList<>();
         Answers composed = new Answers(study);
+        PublishedBefore published = new PublishedBefore(study);
         int number = 0;
         for (JudgedClaim claim : study.claims()) {
             List<Sheet.Answer> answers = new ArrayList<>();
             for (Answer answer : claim.answers()) {
                 number++;
-                answers.add(composed.of(answer, anchor(number)));
+                Sheet.Answer now = composed.of(answer, anchor(number));
+                answers.add(published.beside(now, number - 1));
             }
             claims.add(new Sheet.Claim(claim.words(), claim.saidBy(), answers));
         }

@@ -33,6 +33,8 @@ final class HowFound {
     static List<Section> of(JudgedStudy study) {
         HowFound found = new HowFound(study);
         List<Section> sections = new ArrayList<>();
+        sections.add(new Section(
+                "published", "What was published", new PublishedBefore(study).blocks()));
         sections.add(new Section("method", "Method", found.methods()));
         sections.add(new Section("cautions", "Cautions", found.cautions()));
         sections.add(new Section("instruments", "Instruments", found.instruments()));

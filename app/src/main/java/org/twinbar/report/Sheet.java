@@ -83,6 +83,11 @@ public record Sheet(
             pictures = List.copyOf(pictures);
             items = List.copyOf(items);
         }
+
+        Answer with(List<Item> others) {
+            return new Answer(
+                    anchor, heading, scope, verdict, mark, sentence, brief, pictures, others);
+        }
     }
 
     /** A picture as SVG with the words beneath it. */

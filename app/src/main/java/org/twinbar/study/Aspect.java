@@ -23,6 +23,7 @@ enum Aspect {
     WAITING("waiting"),
     EVIDENCE("evidence"),
     RECIPE("recipe"),
+    PUBLISHED("published"),
     INSTRUMENT("instrument"),
     CALIBRATION("calibration"),
     ZERO_CHECK("zero check");

@@ -18,6 +18,7 @@ import org.twinbar.finding.Finding;
  * @param files every file that was read, with its digest
  * @param history corrections and specimens left out or taken back, the oldest first
  * @param making how the specimens came to be
+ * @param published what was published of it, the oldest first
  * @param maker what calculated it
  */
 public record JudgedStudy(
@@ -32,6 +33,7 @@ public record JudgedStudy(
         List<KeptFile> files,
         List<Change> history,
         Making making,
+        List<Publication> published,
         Maker maker) {
 
     /** Whether somebody measured the readings. */
@@ -48,10 +50,18 @@ public record JudgedStudy(
         findings = List.copyOf(findings);
         files = List.copyOf(files);
         history = List.copyOf(history);
+        published = List.copyOf(published);
     }
 
     public boolean invented() {
         return origin == Origin.INVENTED;
+    }
+
+    /** Returns what was published last. */
+    public Optional<Publication> lastPublished() {
+        return published.isEmpty()
+                ? Optional.empty()
+                : Optional.of(published.get(published.size() - 1));
     }
 
     /** Returns the test of this method, where the study has one. */

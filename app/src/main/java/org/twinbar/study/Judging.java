@@ -81,6 +81,7 @@ final class Judging {
                 judging.read,
                 state.history(),
                 state.making().making(For.WHOEVER_READS, withReadings(judging.specimens)),
+                state.published(),
                 new JudgedStudy.Maker(program, 1));
     }
 

@@ -4,6 +4,7 @@ import static org.twinbar.exchange.datapackage.Field.Type.BOOLEAN;
 import static org.twinbar.exchange.datapackage.Field.Type.DATETIME;
 import static org.twinbar.exchange.datapackage.Field.Type.INTEGER;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.method.Setting;
 import org.twinbar.method.Yield;
+import org.twinbar.store.Digest;
 import org.twinbar.uncertainty.Budget;
 import org.twinbar.uncertainty.Source;
 
@@ -52,6 +54,18 @@ final class ResultsAsTables {
                 tables.results(),
                 tables.moves(),
                 tables.marks());
+    }
+
+    /** Returns the SHA-256 of every reading and specimen, corrected and left out as they stand. */
+    static String digest(JudgedStudy study) {
+        ResultsAsTables tables = new ResultsAsTables(study);
+        StringBuilder text = new StringBuilder();
+        for (DataTable table : List.of(tables.readings(), tables.specimens())) {
+            for (List<String> row : table.rows()) {
+                text.append(String.join("\t", row)).append('\n');
+            }
+        }
+        return Digest.of(text.toString().getBytes(StandardCharsets.UTF_8)).hex();
     }
 
     private DataTable methods() {

@@ -36,6 +36,7 @@ final class State {
     private final Map<CellOf, Spoken> lastSpoken = new HashMap<>();
     private final Map<String, List<Pictured>> photos = new HashMap<>();
     private final List<Change> history = new ArrayList<>();
+    private final List<Publication> published = new ArrayList<>();
     private final MakingState making = new MakingState();
 
     private final Shelf shelf;
@@ -118,6 +119,8 @@ final class State {
             correct(entry, value);
         } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
             photo(entry, value);
+        } else if (entry.aspect().equals(Aspect.PUBLISHED.word())) {
+            published.add(PublicationJson.read(entry, value));
         }
     }
 
@@ -287,6 +290,11 @@ final class State {
             throw new IllegalStateException("a state is handed out only with its head");
         }
         return head;
+    }
+
+    /** Returns what was published, the oldest first. */
+    List<Publication> published() {
+        return published;
     }
 
     MakingState making() {

@@ -197,6 +197,26 @@ public final class Workspace implements AutoCloseable {
         change(act, study, draft -> draft.correct(method, specimen, column, text, why));
     }
 
+    /**
+     * Keeps the verdicts of a study as they stand, since somebody publishes them.
+     *
+     * @param where such as the title of a video; may be empty
+     * @throws InputException where there is no verdict yet
+     */
+    public Publication publish(Act act, StudyName study, String where) {
+        JudgedStudy judged = judge(study, Progress.SILENT);
+        if (Publication.Said.all(judged).stream().allMatch(it -> it.verdict().isEmpty())) {
+            throw new InputException(
+                    "the study '%s' has no verdict yet that could be published"
+                            .formatted(study.name()));
+        }
+        change(
+                act,
+                study,
+                draft -> draft.say(Aspect.PUBLISHED, PublicationJson.of(judged, where)));
+        return state(study).published().stream().reduce((one, later) -> later).orElseThrow();
+    }
+
     /** Returns what is done with the plan of a study. */
     public Plans plans() {
         return new Plans(this);

@@ -36,6 +36,10 @@ public final class StudyParts {
                         : study.methods().stream()
                                 .map(used -> used.description().title())
                                 .collect(Collectors.joining(", "));
+            case "published" ->
+                study.lastPublished().flatMap(it -> it.correction(study)).isPresent()
+                        ? "judged otherwise since: a correction is due"
+                        : "all of it still stands";
             case "instruments" -> instruments();
             case "findings" -> findings();
             case "specimens" -> Words.count(study.specimens().size(), "specimen");

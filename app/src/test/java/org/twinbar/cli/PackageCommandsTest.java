@@ -188,4 +188,29 @@ class PackageCommandsTest {
                         + " --name bars --workspace @w")
                 .done();
     }
+
+    @Test
+    void showsThatWhatWasPublishedStillStands() {
+        makeStudy();
+        assertThat(desk.type("study show bars --workspace @w").done()).doesNotContain("Published");
+        assertThat(desk.run(
+                                "study",
+                                "publish",
+                                "bars",
+                                "--workspace",
+                                desk.path("w"),
+                                "--who",
+                                "Ada",
+                                "--where",
+                                "the club's page")
+                        .done())
+                .startsWith("Kept as published (the club's page):")
+                .contains("supported");
+        assertThat(desk.type("study show bars --workspace @w").done())
+                .contains("Published on 1 March 2026 by Ada (the club's page); all of it still stands.");
+        JsonNode json = desk.type("study show bars --workspace @w --json").json();
+        assertThat(json.at("/published/0/who").asText()).isEqualTo("Ada");
+        assertThat(json.at("/published/0/differs")).isEmpty();
+        assertThat(json.at("/published/0/correction").isMissingNode()).isTrue();
+    }
 }

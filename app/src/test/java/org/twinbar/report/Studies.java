@@ -91,6 +91,7 @@ public final class Studies {
                 files,
                 List.of(change),
                 org.twinbar.study.Making.NONE,
+                List.of(),
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
 
@@ -344,6 +345,7 @@ public final class Studies {
                 List.of(),
                 List.of(),
                 org.twinbar.study.Making.NONE,
+                List.of(),
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
 
