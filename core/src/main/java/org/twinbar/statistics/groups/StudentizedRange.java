@@ -1,5 +1,7 @@
 package org.twinbar.statistics.groups;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.twinbar.statistics.Arguments;
 import org.twinbar.statistics.Distribution;
 import org.twinbar.statistics.Normal;
@@ -21,6 +23,9 @@ public record StudentizedRange(int groups, double df) implements Distribution {
     private static final Panels LARGEST =
             Panels.over(-FARTHEST, FARTHEST, 10).weightedBy(Normal.STANDARD::density);
 
+    /** W by the number of groups; it hangs on nothing else. */
+    private static final Map<Integer, Tabulated> RANGES = new ConcurrentHashMap<>();
+
     /** @throws IllegalArgumentException unless k ≥ 2 and ν ≥ 1 */
     public StudentizedRange {
         Arguments.requireAtLeast(groups, 2, "number of groups");
@@ -39,8 +44,8 @@ public record StudentizedRange(int groups, double df) implements Distribution {
             return 1;
         }
         double share = df == Double.POSITIVE_INFINITY
-                ? range(q)
-                : PooledSpread.of(df).average(s -> range(q * s));
+                ? range(groups, q)
+                : spread().average(s -> tabulated().applyAsDouble(q * s));
         return Math.min(1, share);
     }
 
@@ -58,7 +63,13 @@ public record StudentizedRange(int groups, double df) implements Distribution {
         if (p == 1) {
             return Double.POSITIVE_INFINITY;
         }
-        return Roots.increasing(q -> below(q) - p, 3, 1);
+        if (df == Double.POSITIVE_INFINITY) {
+            return Roots.increasing(q -> below(q) - p, 3, 1);
+        }
+        PooledSpread spread = spread();
+        Tabulated range = tabulated();
+        return Roots.increasing(
+                q -> spread.average(s -> range.applyAsDouble(Math.max(0, q * s))) - p, 3, 1);
     }
 
     /**
@@ -73,8 +84,16 @@ public record StudentizedRange(int groups, double df) implements Distribution {
                         - StrictMath.pow(Normal.STANDARD.above(x), groups));
     }
 
+    private PooledSpread spread() {
+        return PooledSpread.of(df);
+    }
+
+    private Tabulated tabulated() {
+        return RANGES.computeIfAbsent(groups, k -> Tabulated.of(w -> range(k, w), 2 * FARTHEST));
+    }
+
     /** W, the share of ranges of standard normal values up to w. */
-    private double range(double w) {
+    private static double range(int groups, double w) {
         return groups
                 * LARGEST.integral(z -> StrictMath.pow(
                         Math.max(0, Normal.STANDARD.below(z) - Normal.STANDARD.below(z - w)),

@@ -49,9 +49,6 @@ public record TwoWay(
      */
     public record Residual(double squares, int df) {}
 
-    /** A column shorter than this share of its length is a sum of the ones before it. */
-    private static final double DEPENDENT = 1e-10;
-
     /**
      * The analysis of these cells, the first index being the first factor's level.
      *
@@ -137,46 +134,10 @@ public record TwoWay(
 
     /** Squares that remain of y beside a constant and these columns. */
     private static double residual(double[] y, List<List<double[]>> groups) {
-        List<double[]> basis = new ArrayList<>();
         double[] constant = new double[y.length];
-        Arrays.fill(constant, 1 / Math.sqrt(y.length));
-        basis.add(constant);
-        for (List<double[]> group : groups) {
-            for (double[] column : group) {
-                double[] rest = column.clone();
-                double length = Math.sqrt(dot(rest, rest));
-                takeOut(rest, basis);
-                double left = Math.sqrt(dot(rest, rest));
-                if (left > DEPENDENT * length) {
-                    for (int i = 0; i < rest.length; i++) {
-                        rest[i] /= left;
-                    }
-                    basis.add(rest);
-                }
-            }
-        }
-        double[] rest = y.clone();
-        takeOut(rest, basis);
-        return dot(rest, rest);
-    }
-
-    /** Twice, since once leaves what rounding put back. */
-    private static void takeOut(double[] rest, List<double[]> basis) {
-        for (int pass = 0; pass < 2; pass++) {
-            for (double[] direction : basis) {
-                double share = dot(rest, direction);
-                for (int i = 0; i < rest.length; i++) {
-                    rest[i] -= share * direction[i];
-                }
-            }
-        }
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
+        Arrays.fill(constant, 1);
+        List<double[]> columns = new ArrayList<>(List.of(constant));
+        groups.forEach(columns::addAll);
+        return Explained.squares(Explained.rest(y, columns));
     }
 }

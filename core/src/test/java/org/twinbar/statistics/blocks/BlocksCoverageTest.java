@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.twinbar.statistics.TwoGroups;
@@ -27,6 +28,15 @@ class BlocksCoverageTest {
     void unequalNumbersAreCoveredAtLeastAsStated(
             int blocks, int treated, int control, double ofEffect) {
         assertThat(coverage(blocks, treated, control, ofEffect)).isGreaterThan(0.96);
+    }
+
+    /**
+     * What the finding on two blocks says: an effect that varies like the specimens is missed by
+     * one interval in five. By hand: t₉ = 2.26 shrinks by √(0.4), which leaves 81 %.
+     */
+    @Test
+    void twoBlocksMissAnEffectThatVaries() {
+        assertThat(coverage(2, 3, 3, 3)).isBetween(0.814 - 0.064, 0.814 + 0.064);
     }
 
     private static double coverage(int blocks, int treated, int control, double ofEffect) {

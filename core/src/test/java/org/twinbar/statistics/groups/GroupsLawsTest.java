@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.twinbar.statistics.StudentT;
-import org.twinbar.statistics.TwoGroups;
+import org.twinbar.statistics.TwoMeans;
 
 class GroupsLawsTest {
 
@@ -96,8 +96,8 @@ class GroupsLawsTest {
     @MethodSource("seeds")
     void swappingPlacesTurnsAnInteractionRound(long seed) {
         double[][] groups = random(seed, 4, 3, 5, 4);
-        TwoGroups here = TwoGroups.of(groups[0], groups[1]);
-        TwoGroups there = TwoGroups.of(groups[2], groups[3]);
+        TwoMeans here = TwoMeans.of(groups[0], groups[1]);
+        TwoMeans there = TwoMeans.of(groups[2], groups[3]);
 
         assertThat(Interaction.ofDifferences(here, there, 0.9).low())
                 .isCloseTo(-Interaction.ofDifferences(there, here, 0.9).high(), within(1e-10));
@@ -120,7 +120,7 @@ class GroupsLawsTest {
     @Test
     void refusesWhatHasNoAnswer() {
         double[] fives = {5, 5, 5};
-        TwoGroups equal = TwoGroups.of(fives, fives);
+        TwoMeans equal = TwoMeans.of(fives, fives);
 
         assertThatThrownBy(() -> OneWay.of(fives)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> OneWay.of(new double[] {1}, new double[] {2}))

@@ -14,6 +14,7 @@ import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.Published;
 import org.twinbar.statistics.Summary;
 import org.twinbar.statistics.TwoGroups;
+import org.twinbar.statistics.TwoMeans;
 
 class GroupsReferenceTest {
 
@@ -121,6 +122,39 @@ class GroupsReferenceTest {
     }
 
     @Test
+    void furtherColumnsExplainBreaksBesideWool() {
+        List<double[]> wools = new ArrayList<>();
+        List<double[]> tensions = new ArrayList<>();
+        double[] breaks = new double[54];
+        for (int i = 0; i < 3; i++) {
+            tensions.add(new double[54]);
+            if (i < 2) {
+                wools.add(new double[54]);
+            }
+        }
+        int at = 0;
+        for (int wool = 0; wool < 2; wool++) {
+            for (int tension = 0; tension < 3; tension++) {
+                String cell = List.of("A", "B").get(wool) + " "
+                        + List.of("L", "M", "H").get(tension);
+                for (double value : Published.values("warpbreaks", cell)) {
+                    breaks[at] = value;
+                    wools.get(wool)[at] = 1;
+                    tensions.get(tension)[at] = 1;
+                    at++;
+                }
+            }
+        }
+
+        FTest test = Explained.beyond(breaks, wools, tensions, "tension").orElseThrow();
+
+        checks.row("warp-place-F").expects(test.f());
+        checks.row("warp-place-p").expects(test.p());
+        assertThat(test.numeratorDf()).isEqualTo(2);
+        assertThat(Explained.beyond(breaks, tensions, tensions, "again")).isEmpty();
+    }
+
+    @Test
     void holmAdjustsAsPublished() {
         double[] four = Holm.adjusted(0.01, 0.02, 0.03, 0.04);
         double[] published = Holm.adjusted(Published.values("BH 1995", "p"));
@@ -188,9 +222,10 @@ class GroupsReferenceTest {
 
     @Test
     void interactionKeepsFourSpreads() {
-        TwoGroups here = Published.pair("set W", "treated", "control");
-        TwoGroups there =
-                TwoGroups.of(new double[] {44, 41.3, 46.2, 43.1}, new double[] {40.2, 43.9, 41.7});
+        TwoGroups set = Published.pair("set W", "treated", "control");
+        TwoMeans here = TwoMeans.of(set.treated(), set.control());
+        TwoMeans there =
+                TwoMeans.of(new double[] {44, 41.3, 46.2, 43.1}, new double[] {40.2, 43.9, 41.7});
 
         Estimate difference = Interaction.ofDifferences(here, there, 0.95);
         Estimate ratio = Interaction.ofRatios(here, there, 0.95);
