@@ -75,6 +75,12 @@ final class ClaimsJson {
                             compared.property().column(),
                             compared.where(),
                             compared.comparison()));
+        } else if (answer instanceof Answer.Lined lined) {
+            json.put("method", lined.method());
+            LinesJson.line(
+                    json,
+                    new Comparisons.Lined(
+                            lined.property().column(), lined.where(), lined.trend()));
         } else if (answer instanceof Answer.OffBench off) {
             json.put("verdict", Verdict.NOT_FOR_THIS_BENCH.word())
                     .list("conditions", conditions -> {

@@ -1,5 +1,8 @@
 package org.twinbar.cli;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.twinbar.decision.Claims;
 import org.twinbar.decision.Verdict;
 import org.twinbar.study.Answer;
 import org.twinbar.study.JudgedClaim;
@@ -26,7 +29,33 @@ final class ClaimsText {
                         .append(ComparisonsText.wrapped(answer.sentence(), "    "));
             }
         }
-        return rows + "\n" + sentences;
+        return rows + "\n" + sentences + together(study);
+    }
+
+    /** Each claim keeps its own error rate; beside it stands what is left by Holm's. */
+    private static String together(JudgedStudy study) {
+        List<Answer.Compared> compared = study.compared();
+        List<Claims.Together> all = Claims.together(
+                compared.stream().map(Answer.Compared::comparison).toList());
+        if (all.stream().filter(it -> it.p().isKnown()).count() < 2) {
+            return "";
+        }
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).together()) {
+                told.add(compared.get(i).question());
+            }
+        }
+        return "\n"
+                + ComparisonsText.wrapped(
+                        "Each verdict keeps its own error rate. If all %s are to be right together"
+                                        .formatted(all.size())
+                                + " (Holm), a change is still told from none in: %s."
+                                        .formatted(
+                                                told.isEmpty()
+                                                        ? "none of them"
+                                                        : String.join("; ", told)),
+                        "  ");
     }
 
     private static String verdict(Answer answer) {

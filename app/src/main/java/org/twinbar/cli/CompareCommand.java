@@ -44,7 +44,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--control",
             paramLabel = "NAME",
-            description = "The untreated group; a level needs none.")
+            description = "The untreated group; a level or a line alone needs none.")
     @Nullable
     String control;
 
@@ -84,6 +84,33 @@ final class CompareCommand implements Callable<Integer> {
             description = "What was treated independently, where specimens share a treatment.")
     @Nullable
     String unit;
+
+    @Option(
+            names = "--trend",
+            paramLabel = "COLUMN",
+            description = "Amounts, such as film thickness: a straight line over them.")
+    @Nullable
+    String trend;
+
+    @Option(
+            names = "--order",
+            paramLabel = "COLUMN",
+            description = {
+                "When each was tested, as numbers or times, to look for drift;",
+                "order, test_order or tested_at unless said.",
+            })
+    @Nullable
+    String order;
+
+    @Option(
+            names = "--position",
+            paramLabel = "COLUMN[,COLUMN]",
+            description = {
+                "Where on the plate each was printed: names, or two of distances;",
+                "plate_x,plate_y or position unless said.",
+            })
+    @Nullable
+    String position;
 
     @Option(
             names = "--effect",
@@ -147,7 +174,10 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Writes JSON.")
     boolean json;
 
-    @Option(names = "--details", description = "Adds intervals beside, and other ways of looking.")
+    @Option(
+            names = "--details",
+            description =
+                    "Adds all pairs, intervals beside, other ways of looking, and what was assumed.")
     boolean details;
 
     @Mixin
@@ -160,33 +190,36 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Source source = context.source(file);
-        List<Comparisons.Parted> parted = comparisons(source);
+        Comparisons.Outcome outcome = outcome(source);
         if (json) {
-            ComparisonsJson.write(parted, context.terminal().out());
+            ComparisonsJson.write(outcome, context.terminal().out());
         } else {
-            context.terminal().out().print(ComparisonsText.of(parted, details));
+            context.terminal().out().print(ComparisonsText.of(outcome, details));
         }
         return Cli.DONE;
     }
 
-    private List<Comparisons.Parted> comparisons(Source source) {
+    private Comparisons.Outcome outcome(Source source) {
         String text = new String(source.bytes(), StandardCharsets.UTF_8);
         if (text.stripLeading().startsWith("{")) {
-            return Comparisons.ofJson(source.name(), text, asked(), group, by);
+            return Comparisons.ofJson(source.name(), text, asked(), group);
         }
         Table table = Table.read(source, reading.readAs());
         if (reading.explain) {
             context.terminal().say(table.explanation());
         }
-        return Comparisons.of(table, asked(), group, by);
+        return Comparisons.of(table, asked(), group);
     }
 
     private Asked asked() {
-        Asked asked = Asked.of(value).treated(treated).beside(intervals);
+        Asked asked = Asked.of(value).treated(treated).beside(intervals).by(by);
         asked = said(asked, Term.CONTROL, control);
         asked = said(asked, Term.EXPECT, expect);
         asked = said(asked, Term.BLOCK, block);
         asked = said(asked, Term.UNIT, unit);
+        asked = said(asked, Term.TREND, trend);
+        asked = said(asked, Term.ORDER, order);
+        asked = said(asked, Term.POSITION, position);
         asked = said(asked, Term.EFFECT, effect);
         asked = said(asked, Term.WORTH, worth);
         asked = said(asked, Term.CLAIMED, claimed);

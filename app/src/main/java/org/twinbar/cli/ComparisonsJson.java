@@ -2,11 +2,14 @@ package org.twinbar.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.List;
+import org.twinbar.decision.Alike;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Context;
 import org.twinbar.decision.Effect;
+import org.twinbar.decision.Family;
 import org.twinbar.decision.Found;
+import org.twinbar.decision.Ground;
 import org.twinbar.decision.Group;
 import org.twinbar.decision.Needed;
 import org.twinbar.decision.Question;
@@ -19,16 +22,22 @@ final class ComparisonsJson {
 
     private ComparisonsJson() {}
 
-    static void write(List<Comparisons.Parted> parted, PrintWriter out) {
-        long seed = parted.get(0).comparison().question().seed();
-        Json.write(
-                out,
-                json -> json.list("comparisons", list -> {
-                            for (Comparisons.Parted one : parted) {
-                                list.object(it -> comparison(it, one));
-                            }
-                        })
-                        .put("seed", seed));
+    static void write(Comparisons.Outcome outcome, PrintWriter out) {
+        Json.write(out, json -> {
+            json.list("comparisons", list -> {
+                for (Comparisons.Parted one : outcome.comparisons()) {
+                    list.object(it -> comparison(it, one));
+                }
+            });
+            if (!outcome.lines().isEmpty()) {
+                json.list("lines", list -> {
+                    for (Comparisons.Lined one : outcome.lines()) {
+                        list.object(it -> LinesJson.line(it, one));
+                    }
+                });
+            }
+            json.put("seed", outcome.seed());
+        });
     }
 
     static void comparison(Json json, Comparisons.Parted parted) throws IOException {
@@ -53,6 +62,55 @@ final class ComparisonsJson {
                 .findings(comparison.findings())
                 .object("needed", it -> needed(it, comparison.needed()))
                 .object("stands", it -> standing(it, comparison.standing()));
+        context(json, comparison.context());
+    }
+
+    private static void context(Json json, Context context) throws IOException {
+        if (context.family().isPresent()) {
+            Family family = context.family().get();
+            json.object(
+                    "together",
+                    it -> it.list("againstControl", list -> {
+                                for (Family.Held held : family.held()) {
+                                    list.object(one -> found(
+                                            one.put("treated", held.treated())
+                                                    .put(
+                                                            "verdict",
+                                                            held.verdict().word()),
+                                            held.found()));
+                                }
+                            })
+                            .list("pairs", list -> {
+                                for (Family.Pair pair : family.pairs()) {
+                                    list.object(one -> found(
+                                            one.put("treated", pair.one())
+                                                    .put("control", pair.other()),
+                                            pair.found()));
+                                }
+                            }));
+        }
+        if (!context.alike().isEmpty()) {
+            json.list("actsAlike", list -> {
+                for (Alike alike : context.alike()) {
+                    list.object(one -> found(
+                            one.put("here", alike.here())
+                                    .put("there", alike.there())
+                                    .put("answer", alike.answer().word())
+                                    .put("text", alike.words()),
+                            alike.contrast()));
+                }
+            });
+        }
+        if (!context.grounds().isEmpty()) {
+            json.list("grounds", list -> {
+                for (Ground ground : context.grounds()) {
+                    list.object(one -> one.put("what", ground.what())
+                            .put("doubted", ground.doubt().isPresent() ? "yes" : "no")
+                            .put("text", ground.words())
+                            .put("p", ground.p()));
+                }
+            });
+        }
     }
 
     private static void sizes(Json json, Comparison comparison) throws IOException {
@@ -122,7 +180,7 @@ final class ComparisonsJson {
         }
     }
 
-    private static void found(Json json, Found found) throws IOException {
+    static void found(Json json, Found found) throws IOException {
         json.put("kind", found.kind().word())
                 .put("estimate", found.estimate())
                 .put("low", found.low())

@@ -1,14 +1,20 @@
 package org.twinbar.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Family;
 import org.twinbar.decision.Found;
 import org.twinbar.decision.Group;
 import org.twinbar.decision.Standing;
+import org.twinbar.decision.Trend;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.LeftOver;
@@ -21,14 +27,59 @@ final class ComparisonsText {
 
     private ComparisonsText() {}
 
-    static String of(List<Comparisons.Parted> parted, boolean details) {
+    static String of(Comparisons.Outcome outcome, boolean details) {
         StringBuilder text = new StringBuilder();
-        for (Comparisons.Parted one : parted) {
+        Set<String> crossed = new LinkedHashSet<>();
+        for (Comparisons.Parted one : outcome.comparisons()) {
             text.append(one(one, details)).append('\n');
+            one.comparison().context().alike().forEach(it -> crossed.add(it.words()));
         }
-        text.append("seed ")
-                .append(parted.get(0).comparison().question().seed())
+        crossed.forEach(it -> text.append(wrapped(it, "")));
+        text.append(crossed.isEmpty() ? "" : "\n");
+        if (details && !outcome.comparisons().isEmpty()) {
+            text.append(pairs(outcome.comparisons()));
+        }
+        outcome.lines().forEach(it -> text.append(line(it)).append('\n'));
+        return text.append("seed ").append(outcome.seed()).append('\n').toString();
+    }
+
+    private static String line(Comparisons.Lined lined) {
+        Trend trend = lined.trend();
+        StringBuilder text = new StringBuilder(lined.value())
+                .append(" over ")
+                .append(trend.amount().label())
+                .append(by(lined.by()))
+                .append(": ")
+                .append(trend.verdict().word())
                 .append('\n');
+        trend.reasons().forEach(it -> text.append(wrapped(it, "  ")));
+        text.append(findings(trend.findings()));
+        return text.toString();
+    }
+
+    /** All pairs of a family stand once, though each of its comparisons knows them. */
+    private static String pairs(List<Comparisons.Parted> parted) {
+        StringBuilder text = new StringBuilder();
+        Set<Family> families = new LinkedHashSet<>();
+        for (Comparisons.Parted one : parted) {
+            Optional<Family> family = one.comparison().context().family();
+            if (family.isPresent() && families.add(family.get())) {
+                text.append(one.value())
+                        .append(", all pairs")
+                        .append(by(one.by()))
+                        .append('\n');
+                Aligned rows = new Aligned().row("  pair", "estimate", "low", "high");
+                family.get()
+                        .pairs()
+                        .forEach(pair -> rows.row(
+                                "  " + pair.one() + " against " + pair.other(),
+                                four(pair.found().estimate()),
+                                four(pair.found().low()),
+                                four(pair.found().high())));
+                text.append(rows).append("  ");
+                text.append(family.get().pairs().get(0).found().method()).append("\n\n");
+            }
+        }
         return text.toString();
     }
 
@@ -44,22 +95,39 @@ final class ComparisonsText {
             comparison.control().ifPresent(it -> text.append(leftOver(it)));
             text.append(leftOver(comparison.treated()));
             comparison
+                    .context()
+                    .family()
+                    .ifPresent(it -> text.append(wrapped(
+                            "together: "
+                                    + effect(it.of(comparison.treated().name()).found()),
+                            "  ")));
+            comparison
+                    .context()
+                    .grounds()
+                    .forEach(it -> text.append(wrapped(it.what() + ": " + it.words(), "  ")));
+            comparison
                     .beside()
                     .forEach(it -> text.append("  ").append(beside(it)).append('\n'));
         }
-        for (Finding finding : comparison.findings()) {
-            text.append(wrapped(finding.level().word() + ": " + finding.text(), "  "));
-        }
-        return text.toString();
+        return text.append(findings(comparison.findings())).toString();
+    }
+
+    private static String findings(List<Finding> findings) {
+        return findings.stream()
+                .map(it -> wrapped(it.level().word() + ": " + it.text(), "  "))
+                .collect(Collectors.joining());
     }
 
     private static String title(Comparisons.Parted parted) {
         Comparison comparison = parted.comparison();
-        String by = parted.by().entrySet().stream()
+        String against = comparison.control().map(it -> " against " + it.name()).orElse("");
+        return parted.value() + ", " + comparison.treated().name() + against + by(parted.by());
+    }
+
+    private static String by(Map<String, String> levels) {
+        return levels.entrySet().stream()
                 .map(it -> ", %s %s".formatted(it.getKey(), it.getValue()))
                 .collect(Collectors.joining());
-        String against = comparison.control().map(it -> " against " + it.name()).orElse("");
-        return parted.value() + ", " + comparison.treated().name() + against + by;
     }
 
     private static String groups(Comparison comparison) {
@@ -180,17 +248,7 @@ final class ComparisonsText {
         if (standing.views().isEmpty()) {
             return "";
         }
-        StringBuilder text = new StringBuilder();
-        String falls = standing.falling().stream()
-                .map(it -> it.words() + " (" + it.verdict().word() + ")")
-                .collect(Collectors.joining(", "));
-        text.append(wrapped(
-                "stands in %s of %s other ways of looking%s"
-                        .formatted(
-                                standing.holding(),
-                                standing.views().size(),
-                                falls.isEmpty() ? "" : "; falls: " + falls),
-                "  "));
+        StringBuilder text = new StringBuilder(wrapped(standing.words(), "  "));
         if (details) {
             standing.views()
                     .forEach(it -> text.append("    ")

@@ -26,6 +26,9 @@ final class Answers {
         if (answer instanceof Answer.Compared compared) {
             return ComparedAnswer.of(with(compared), anchor);
         }
+        if (answer instanceof Answer.Lined lined) {
+            return LinedAnswer.of(lined, anchor);
+        }
         if (answer instanceof Answer.OffBench off) {
             return offBench(off, anchor);
         }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.decision.Alike;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Expectation;
 import org.twinbar.decision.Found;
+import org.twinbar.decision.Ground;
 import org.twinbar.decision.Group;
 import org.twinbar.decision.Material;
 import org.twinbar.decision.Needed;
@@ -184,8 +186,10 @@ final class ComparedAnswer {
                     "What limits it",
                     comparison.findings().stream().map(Finding::text).distinct().toList()));
         }
+        alike().ifPresent(items::add);
         standing().ifPresent(items::add);
         needed().ifPresent(items::add);
+        grounds().ifPresent(items::add);
         items.add(new Item("How it was calculated", calculation()));
         return items;
     }
@@ -210,35 +214,36 @@ final class ComparedAnswer {
         if (standing.views().isEmpty()) {
             return Optional.empty();
         }
-        List<String> paragraphs = new ArrayList<>();
-        int all = standing.views().size();
-        List<Standing.View> falling = standing.falling();
-        paragraphs.add(stands(standing, all));
-        for (Standing.View view : falling) {
-            paragraphs.add(Answers.capital(view.words()) + " it would be: "
-                    + view.verdict().word() + ".");
+        List<String> paragraphs = new ArrayList<>(List.of(standing.words()));
+        if (standing.falling().isEmpty()) {
+            paragraphs.add(Answers.capital(words(standing.views())) + ".");
         }
         return Optional.of(new Item("Does it stand", paragraphs));
     }
 
-    private static String stands(Standing standing, int all) {
-        if (standing.holding() == all) {
-            return "It does, %s: %s.".formatted(ways(all), words(standing.views()));
-        }
-        return standing.holding() == 0
-                ? "It does not, " + ways(all) + "."
-                : "In %s of %s other ways of looking at the same readings."
-                        .formatted(standing.holding(), all);
-    }
-
-    private static String ways(int all) {
-        return all == 1
-                ? "looked at in another way"
-                : "looked at in %s other ways".formatted(all == 2 ? "two" : all);
-    }
-
     private static String words(List<Standing.View> views) {
         return String.join(", ", views.stream().map(Standing.View::words).toList());
+    }
+
+    /** What the other levels of a factor say of the same treatment. */
+    private Optional<Item> alike() {
+        List<Alike> alike = comparison.context().alike();
+        return alike.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Item(
+                        "Does it act alike elsewhere",
+                        alike.stream().map(Alike::words).toList()));
+    }
+
+    /** What is doubted stands among the limits already. */
+    private Optional<Item> grounds() {
+        List<String> words = comparison.context().grounds().stream()
+                .filter(ground -> ground.doubt().isEmpty())
+                .map(Ground::words)
+                .toList();
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Item("What was taken for granted", words));
     }
 
     private Optional<Item> needed() {
@@ -320,6 +325,10 @@ final class ComparedAnswer {
                 ? ", " + Written.number(known.value(), 3) + " degrees of freedom"
                 : "";
         lines.add(Answers.capital(found.method()) + df + ": " + shown.found(found) + ".");
+        comparison.context().family().ifPresent(family -> {
+            Found held = family.of(comparison.treated().name()).found();
+            lines.add(Answers.capital(held.method()) + ": " + shown.found(held) + ".");
+        });
         for (Beside beside : comparison.beside()) {
             lines.add("Beside it, " + beside.method() + ": " + beside(beside) + ".");
         }

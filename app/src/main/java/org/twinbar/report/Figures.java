@@ -30,6 +30,11 @@ public final class Figures {
         return CurvesFigure.of(curves);
     }
 
+    /** Returns specimens over an amount, with the straight line through them. */
+    public static String line(Line line) {
+        return LineFigure.of(line);
+    }
+
     /** Returns a point for each specimen that says yes or no. */
     public static String shares(Shares shares) {
         return SharesFigure.of(shares);

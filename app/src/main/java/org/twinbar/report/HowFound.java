@@ -38,6 +38,7 @@ final class HowFound {
         sections.add(new Section("method", "Method", found.methods()));
         sections.add(new Section("cautions", "Cautions", found.cautions()));
         sections.add(new Section("instruments", "Instruments", found.instruments()));
+        sections.add(new Section("together", "Taken together", Together.of(study)));
         sections.add(new Section("findings", "Findings", SeenFindings.of(study)));
         sections.add(new Section("specimens", "Every specimen", SpecimenTables.results(study)));
         sections.add(new Section("uncertainty", "Where uncertainty comes from", Budgets.of(study)));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.decision.Comparison;
+import org.twinbar.decision.Trend;
 import org.twinbar.decision.Verdict;
 import org.twinbar.method.Property;
 
@@ -17,6 +18,8 @@ public sealed interface Answer {
     default Optional<Verdict> verdict() {
         if (this instanceof Compared compared) {
             return Optional.of(compared.comparison().verdict());
+        } else if (this instanceof Lined lined) {
+            return Optional.of(lined.trend().verdict());
         }
         return this instanceof OffBench
                 ? Optional.of(Verdict.NOT_FOR_THIS_BENCH)
@@ -29,6 +32,8 @@ public sealed interface Answer {
             Comparison comparison = compared.comparison();
             return comparison.headline()
                     + comparison.material().map(it -> " " + it.words()).orElse("");
+        } else if (this instanceof Lined lined) {
+            return String.join(" ", lined.trend().reasons());
         } else if (this instanceof OffBench off) {
             return "No test on this bench can settle it. Who decides: %s"
                     .formatted(off.whoDecides());
@@ -65,6 +70,27 @@ public sealed interface Answer {
             return grouped
                     && specimen.method().equals(method)
                     && specimen.factors().entrySet().containsAll(where.entrySet());
+        }
+    }
+
+    /**
+     * How a property goes with an amount.
+     *
+     * @param method the test that gave the values
+     * @param property what was fitted
+     * @param where factors that a specimen had to have to take part
+     * @param control the untreated group, where there is one
+     */
+    record Lined(
+            String question,
+            String method,
+            Property property,
+            Map<String, String> where,
+            Optional<String> control,
+            Trend trend)
+            implements Answer {
+        public Lined {
+            where = Ordered.copy(where);
         }
     }
 

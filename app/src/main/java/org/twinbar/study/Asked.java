@@ -23,13 +23,15 @@ import java.util.stream.Stream;
  * @param where factors that a specimen must have to take part, such as {@code orientation = flat}
  * @param treated the groups held against the control; all others where none is named
  * @param intervals asked for beside the default one
+ * @param by factors each of whose levels gets a comparison of its own
  */
 public record Asked(
         String property,
         Map<Term, String> terms,
         Map<String, String> where,
         List<String> treated,
-        List<String> intervals) {
+        List<String> intervals,
+        List<String> by) {
 
     /** What a question may say. */
     public enum Term {
@@ -50,6 +52,12 @@ public record Asked(
         BLOCK,
         /** The factor that names what was treated independently. */
         UNIT,
+        /** The factor that tells when a specimen was tested. */
+        ORDER,
+        /** The factor that tells where on the plate it was printed, or two parted by a comma. */
+        POSITION,
+        /** The factor that holds amounts, for a straight line over them. */
+        TREND,
         /** The level that parts must clear. */
         AT,
         /** The share of parts that must clear it. */
@@ -69,7 +77,7 @@ public record Asked(
 
     /** Keys of a question in a study file. */
     static final Set<String> KEYS = Stream.concat(
-                    Stream.of("property", "where", "treated", "interval"),
+                    Stream.of("property", "where", "treated", "interval", "by"),
                     Arrays.stream(Term.values()).map(Term::key))
             .collect(Collectors.toUnmodifiableSet());
 
@@ -80,13 +88,14 @@ public record Asked(
         where = Ordered.copy(where);
         treated = List.copyOf(treated);
         intervals = List.copyOf(intervals);
+        by = List.copyOf(by);
     }
 
     /**
      * Returns the question whether a property is higher; a control is said {@link #with} a term.
      */
     public static Asked of(String property) {
-        return new Asked(property, Map.of(), Map.of(), List.of(), List.of());
+        return new Asked(property, Map.of(), Map.of(), List.of(), List.of(), List.of());
     }
 
     static Asked read(Keys keys) {
@@ -99,27 +108,41 @@ public record Asked(
                 terms,
                 keys.map("where"),
                 keys.texts("treated"),
-                keys.texts("interval"));
+                keys.texts("interval"),
+                keys.texts("by"));
     }
 
     public Asked with(Term term, String text) {
         Map<Term, String> more = new LinkedHashMap<>(terms);
         more.put(term, text);
-        return new Asked(property, more, where, treated, intervals);
+        return new Asked(property, more, where, treated, intervals, by);
     }
 
     public Asked where(String factor, String level) {
         Map<String, String> more = new LinkedHashMap<>(where);
         more.put(factor, level);
-        return new Asked(property, terms, more, treated, intervals);
+        return new Asked(property, terms, more, treated, intervals, by);
+    }
+
+    /** Returns the question of specimens that have all of these factors. */
+    public Asked where(Map<String, String> levels) {
+        Asked narrowed = this;
+        for (Map.Entry<String, String> level : levels.entrySet()) {
+            narrowed = narrowed.where(level.getKey(), level.getValue());
+        }
+        return narrowed;
     }
 
     public Asked treated(List<String> groups) {
-        return new Asked(property, terms, where, groups, intervals);
+        return new Asked(property, terms, where, groups, intervals, by);
     }
 
     public Asked beside(List<String> moreIntervals) {
-        return new Asked(property, terms, where, treated, moreIntervals);
+        return new Asked(property, terms, where, treated, moreIntervals, by);
+    }
+
+    public Asked by(List<String> factors) {
+        return new Asked(property, terms, where, treated, intervals, factors);
     }
 
     public Optional<String> said(Term term) {
@@ -136,6 +159,7 @@ public record Asked(
         }
         putList(json, "treated", treated);
         putList(json, "interval", intervals);
+        putList(json, "by", by);
         return json;
     }
 

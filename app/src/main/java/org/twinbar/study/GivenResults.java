@@ -99,7 +99,7 @@ final class GivenResults {
         if (!set.isEmpty()) {
             throw new InputException(
                     "'%s' plays no part in results that were calculated elsewhere; they are taken"
-                            .formatted(set.iterator().next())
+                                    .formatted(set.iterator().next())
                             + " as they stand in the table");
         }
     }

@@ -69,6 +69,15 @@ public record JudgedStudy(
         return methods.stream().filter(used -> used.name().equals(method)).findFirst();
     }
 
+    /** Returns every answer that groups of specimens gave, in the order of the claims. */
+    public List<Answer.Compared> compared() {
+        return claims.stream()
+                .flatMap(claim -> claim.answers().stream())
+                .filter(Answer.Compared.class::isInstance)
+                .map(Answer.Compared.class::cast)
+                .toList();
+    }
+
     /** Returns the specimens of one test, in the order of its table. */
     public List<JudgedSpecimen> specimensOf(String method) {
         return specimens.stream()

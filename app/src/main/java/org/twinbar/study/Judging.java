@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.twinbar.decision.Comparison;
-import org.twinbar.decision.Observation;
 import org.twinbar.decision.Question;
 import org.twinbar.decision.QuestionException;
 import org.twinbar.decision.Subject;
@@ -237,21 +237,39 @@ final class Judging {
         }
         Asked asked = Planned.layout(
                 question.asked(), tested, state.making().making(For.WHOEVER_READS, Set.of()));
-        List<Observation> observations = Observing.of(tested, property, asked);
         Subject subject = new Subject(
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
         List<Property> properties = description(question.method()).properties();
-        List<Comparison> comparisons = Comparisons.compare(measurable, observations, asked).stream()
-                .map(it -> PartAndMaterial.beside(it, tested, properties, property, asked))
-                .toList();
+        Comparisons.Outcome outcome = Comparisons.of(
+                measurable, property.column(), Observing.parts(tested, property, asked), asked);
+        long treated = outcome.comparisons().stream()
+                .map(it -> it.comparison().treated().name())
+                .distinct()
+                .count();
         List<Answer> answers = new ArrayList<>();
-        for (Comparison comparison : comparisons) {
-            String name = comparisons.size() == 1
-                    ? question.name()
-                    : "%s, %s".formatted(question.name(), comparison.treated().name());
+        for (Comparisons.Parted parted : outcome.comparisons()) {
+            Asked here = asked.where(parted.by());
+            Comparison comparison =
+                    PartAndMaterial.beside(parted.comparison(), tested, properties, property, here);
             answers.add(new Answer.Compared(
-                    name, question.method(), property, asked.where(), comparison));
+                    name(
+                            question,
+                            parted.by(),
+                            treated > 1 ? comparison.treated().name() : ""),
+                    question.method(),
+                    property,
+                    here.where(),
+                    comparison));
+        }
+        for (Comparisons.Lined lined : outcome.lines()) {
+            answers.add(new Answer.Lined(
+                    name(question, lined.by(), "over " + lined.trend().amount().label()),
+                    question.method(),
+                    property,
+                    asked.where(lined.by()).where(),
+                    asked.said(Asked.Term.CONTROL),
+                    lined.trend()));
         }
         return answers;
     }
@@ -262,6 +280,13 @@ final class Judging {
                 .filter(it -> it.name().equals(method))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static String name(Claim.Question question, Map<String, String> by, String more) {
+        return Stream.of(Stream.of(question.name()), by.values().stream(), Stream.of(more))
+                .flatMap(words -> words)
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining(", "));
     }
 
     private Property property(String method, String name) {

@@ -93,17 +93,8 @@ final class PartAndMaterial {
 
     private Optional<Found> found(Comparison comparison, Property sibling) {
         Question question = comparison.question();
-        Question same = new Question(
-                new Subject(sibling.label(), sibling.unit(), question.subject().things()),
-                question.effect(),
-                question.expectation(),
-                question.worthSize(),
-                question.claimedSize(),
-                question.level(),
-                java.util.OptionalDouble.empty(),
-                List.of(),
-                question.errorRate(),
-                question.seed());
+        Question same = question.about(
+                new Subject(sibling.label(), sibling.unit(), question.subject().things()));
         List<Observation> observations = Observing.of(specimens, sibling, asked);
         try {
             Found found = Comparing.judge(

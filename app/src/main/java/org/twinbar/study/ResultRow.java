@@ -3,6 +3,7 @@ package org.twinbar.study;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.twinbar.decision.Observed;
@@ -78,6 +79,13 @@ record ResultRow(
             return new Observed.Below(number(header, below.group(1)));
         }
         return new Observed.Number(number(header, text));
+    }
+
+    /** Returns an amount; an empty cell has none. */
+    OptionalDouble amount(String header) {
+        return SpecimenRow.isNothing(text(header))
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(number(header));
     }
 
     double number(String header) {

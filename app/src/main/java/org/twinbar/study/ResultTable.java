@@ -68,49 +68,56 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
     /** The values of one column, parted. */
     record Values(String header, String label, Unit unit, Scale scale, List<Part> parts) {}
 
-    /** The specimens that share what a table was parted by. */
-    record Part(Map<String, String> by, List<Observation> observations) {}
-
-    Values values(Asked asked, String groups, List<String> by) {
+    Values values(Asked asked, String groups) {
         String value = header(asked.property(), "value");
         String group = header(groups, "group");
-        List<String> parting = by.stream().map(column -> header(column, "by")).toList();
+        List<String> parting =
+                asked.by().stream().map(column -> header(column, "by")).toList();
         Optional<String> event = asked.said(Term.EVENT).map(it -> header(it, "event"));
-        Optional<String> block = asked.said(Term.BLOCK).map(it -> header(it, "block"));
-        Optional<String> unitOf = asked.said(Term.UNIT).map(it -> header(it, "unit"));
+        Optional<String> amount = asked.said(Term.TREND).map(it -> header(it, "trend"));
+        HowMade made = HowMade.of(asked, headers, this::header);
         Map<String, String> where = new LinkedHashMap<>();
         asked.where().forEach((column, level) -> where.put(header(column, "where"), level));
-        Map<Map<String, String>, List<Observation>> parts = new LinkedHashMap<>();
+        Map<Map<String, String>, List<ResultRow>> parted = new LinkedHashMap<>();
         for (ResultRow row : rows) {
             if (where.entrySet().stream()
                     .allMatch(it -> row.text(it.getKey()).equals(it.getValue()))) {
                 Map<String, String> part = new LinkedHashMap<>();
                 parting.forEach(column -> part.put(column, row.text(column)));
-                Observation observation = new Observation(
-                        row.specimen(),
-                        row.text(group),
-                        row.observed(value, event),
-                        block.flatMap(kind -> Observing.block(kind, row.text(kind))),
-                        unitOf.map(row::text).filter(it -> !it.isEmpty()),
-                        own(row, value),
-                        moves(row, value),
-                        Optional.empty());
-                parts.computeIfAbsent(part, it -> new ArrayList<>()).add(observation);
+                parted.computeIfAbsent(part, it -> new ArrayList<>()).add(row);
             }
         }
-        if (parts.isEmpty()) {
+        if (parted.isEmpty()) {
             throw Place.of(name).refuse("there is no row to be compared");
         }
+        List<Part> parts = new ArrayList<>();
+        parted.forEach((by, its) -> {
+            List<Observation> observations = its.stream()
+                    .map(row -> new Observation(
+                            row.specimen(),
+                            row.text(group),
+                            row.observed(value, event),
+                            made.of(row::text),
+                            own(row, value),
+                            moves(row, value),
+                            Optional.empty()))
+                    .toList();
+            parts.add(new Part(
+                    by,
+                    observations,
+                    amount.map(column -> Amounts.of(
+                            column,
+                            observations,
+                            its.stream().map(row -> row.amount(column)).toList()))));
+        });
         Labelled labelled = Labelled.parse(value);
         Unit unit = labelled.unit().orElse(Unit.ONE);
-        List<Part> parted = new ArrayList<>();
-        parts.forEach((key, observations) -> parted.add(new Part(key, observations)));
         return new Values(
                 value,
                 labelled.name().replace('_', ' '),
                 unit,
-                scale(value, unit, event, parted),
-                parted);
+                scale(value, unit, event, parts),
+                parts);
     }
 
     private Scale scale(String value, Unit unit, Optional<String> event, List<Part> parts) {
@@ -126,9 +133,8 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
 
     /** Returns how two values of a column may be compared. */
     Scale scale(String value, Unit unit, List<Observed> values) {
-        List<Observed> observed = values.stream()
-                .filter(it -> !(it instanceof Observed.Unknown))
-                .toList();
+        List<Observed> observed =
+                values.stream().filter(it -> !(it instanceof Observed.Unknown)).toList();
         long words = observed.stream().filter(Observed.YesNo.class::isInstance).count();
         if (words > 0 && words < observed.size()) {
             throw Place.of(name).column(value).refuse("holds numbers and words; keep one kind");

@@ -133,19 +133,7 @@ public final class Studies {
                 part.method(),
                 part.property(),
                 part.where(),
-                new Comparison(
-                        force.question(),
-                        force.control(),
-                        force.treated(),
-                        force.found(),
-                        force.beside(),
-                        force.claimed(),
-                        force.verdict(),
-                        force.reasons(),
-                        force.findings(),
-                        force.needed(),
-                        force.standing(),
-                        Optional.of(material)));
+                force.with(material));
     }
 
     private static Answer level(List<JudgedSpecimen> specimens) {

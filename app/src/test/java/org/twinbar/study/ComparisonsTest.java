@@ -118,15 +118,16 @@ class ComparisonsTest {
                 + row("3", "plain", "{\"reason\":\"it slipped\"}") + ","
                 + row("4", "coated", "{\"value\":60}") + ","
                 + row("5", "coated", "{\"value\":61}") + "]}";
-        Comparison comparison = Comparisons.ofJson("r.json", json, STRONGER, "group", List.of())
+        Comparison comparison = Comparisons.ofJson("r.json", json, STRONGER, "group")
+                .comparisons()
                 .get(0)
                 .comparison();
         assertThat(comparison.control().orElseThrow().n()).isEqualTo(2);
         assertThat(comparison.treated().n()).isEqualTo(2);
-        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{", STRONGER, "group", List.of()))
+        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{", STRONGER, "group"))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("r.json");
-        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{}", STRONGER, "group", List.of()))
+        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{}", STRONGER, "group"))
                 .hasMessageContaining("'results'");
     }
 
@@ -195,6 +196,6 @@ class ComparisonsTest {
 
     private static List<Comparisons.Parted> compare(String text, Asked asked, List<String> by) {
         Table table = Table.read(Source.of("bars.csv", text.getBytes(UTF_8)), ReadAs.found());
-        return Comparisons.of(table, asked, "group", by);
+        return Comparisons.of(table, asked.by(by), "group").comparisons();
     }
 }

@@ -49,12 +49,13 @@ class GivenResultsTest {
     @Test
     void comparesAsTheTableOfResultsItselfIsCompared() {
         JudgedStudy judged = keep(TABLE, asked("load_N").with(Asked.Term.BLOCK, "print_run"));
-        Answer.Compared answer = (Answer.Compared) judged.claims().get(0).answers().get(0);
+        Answer.Compared answer =
+                (Answer.Compared) judged.claims().get(0).answers().get(0);
         var direct = Comparisons.of(
                         TableFile.read(Upload.of("t.csv", TABLE.getBytes(UTF_8))),
                         asked("load_N").with(Asked.Term.BLOCK, "print_run"),
-                        "coat",
-                        List.of())
+                        "coat")
+                .comparisons()
                 .get(0)
                 .comparison();
         assertThat(answer.comparison().verdict()).isEqualTo(direct.verdict());
@@ -72,7 +73,12 @@ class GivenResultsTest {
         Property load = judged.methods().get(0).description().property("load").orElseThrow();
         assertThat(specimen.result().budgets().get(load).u())
                 .isCloseTo(Math.sqrt(16 + 100), within(1e-12));
-        assertThat(judged.methods().get(0).description().property("dry").orElseThrow().scale())
+        assertThat(judged.methods()
+                        .get(0)
+                        .description()
+                        .property("dry")
+                        .orElseThrow()
+                        .scale())
                 .isEqualTo(Property.Scale.TIME_TO_EVENT);
     }
 
@@ -107,7 +113,8 @@ class GivenResultsTest {
         Reading load = judged.specimens().get(5).readings().get(0);
         assertThat(load.text()).isEqualTo("2360");
         assertThat(load.counting()).isEqualTo("2500");
-        Property property = judged.methods().get(0).description().property("load").orElseThrow();
+        Property property =
+                judged.methods().get(0).description().property("load").orElseThrow();
         assertThat(judged.specimens().get(5).result().yields().get(property))
                 .isEqualTo(new Yield.Value(2500));
         assertThat(judged.specimens().get(2).leftOut()).isPresent();
@@ -123,8 +130,8 @@ class GivenResultsTest {
                 "specimen,coat,load_N,load_kN\nA,plain,2,1\nB,coated,3,1\n",
                 "'load_N' and 'load_kN' are the same thing");
         refuses("specimen,kind,load_N\nA,plain,2\nB,coated,3\n", "there is no column 'coat'");
-        assertThatThrownBy(() -> keepAs(
-                        "set", TABLE, asked("load"), sheet(Map.of("gauge_length", "25 mm"))))
+        assertThatThrownBy(() ->
+                        keepAs("set", TABLE, asked("load"), sheet(Map.of("gauge_length", "25 mm"))))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("'gauge_length' plays no part in results");
         assertThat(workspace.studies()).isEmpty();

@@ -66,7 +66,7 @@ public final class Comparing {
                 comparing.withLeftOut().map(judged.verdict()::weakerOf).orElse(judged.verdict()));
     }
 
-    private static Comparing comparing(
+    static Comparing comparing(
             Question question, List<Observation> observations, String control, String treated) {
         requireGroup(observations, control, "control");
         requireGroup(observations, treated, "treated group");
@@ -92,6 +92,9 @@ public final class Comparing {
         Optional<Reach> reach = judge.reach(found);
         List<Finding> findings = new ArrayList<>(Limits.of(judge, treated, control, judged));
         Limits.step(judge, treated, control).ifPresent(findings::add);
+        List<Ground> grounds =
+                new Grounds(judge, judged, treated.counted(), control.counted()).looked();
+        grounds.forEach(ground -> ground.doubt().ifPresent(findings::add));
         List<Beside> beside = new Besides(question, judge.step()).of(judged);
         Wording wording =
                 new Wording(question, treatedGroup, Optional.of(controlGroup), found, beside);
@@ -108,11 +111,26 @@ public final class Comparing {
                 reasons,
                 findings,
                 needed,
-                new Views(judge, treated.counted(), control.counted(), judged).standing(verdict),
-                Optional.empty());
+                new Standing(verdict, views(judged)),
+                Context.NONE.onGrounds(grounds));
     }
 
-    private Judge.Judged judged() {
+    /** Specimens that were left out after their values were seen weaken other views as well. */
+    private List<Standing.View> views(Judge.Judged judged) {
+        Views without = new Views(judge, treated.counted(), control.counted(), judged);
+        if (seen().isEmpty()) {
+            return without.all();
+        }
+        Sample ours = treated.withSeen();
+        Sample others = control.withSeen();
+        return Views.weaker(without, new Views(judge, ours, others, judge.judge(ours, others)));
+    }
+
+    double step() {
+        return judge.step();
+    }
+
+    Judge.Judged judged() {
         return judge.judge(treated.counted(), control.counted());
     }
 

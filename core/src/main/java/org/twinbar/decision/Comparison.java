@@ -1,5 +1,6 @@
 package org.twinbar.decision;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.finding.Finding;
@@ -18,7 +19,7 @@ import org.twinbar.finding.Finding;
  * @param findings what limits it
  * @param needed what would settle it
  * @param standing whether it stands in other ways of looking
- * @param material part against material, where the property is counted on several bases
+ * @param context what stands around it and no verdict reads
  */
 public record Comparison(
         Question question,
@@ -32,7 +33,7 @@ public record Comparison(
         List<Finding> findings,
         Needed needed,
         Standing standing,
-        Optional<Material> material) {
+        Context context) {
 
     public Comparison {
         beside = List.copyOf(beside);
@@ -45,8 +46,31 @@ public record Comparison(
         return String.join(" ", reasons.subList(0, Math.min(2, reasons.size())));
     }
 
+    /** Returns part against material, where the property is counted on several bases. */
+    public Optional<Material> material() {
+        return context.material();
+    }
+
     /** Returns the same comparison with part set against material; the verdict stays as it is. */
     public Comparison with(Material partAgainstMaterial) {
+        return with(context.with(partAgainstMaterial));
+    }
+
+    /** Returns the same comparison beside the same elsewhere; the verdict stays as it is. */
+    public Comparison with(List<Alike> elsewhere) {
+        return with(context.with(elsewhere));
+    }
+
+    /**
+     * Returns the same comparison among its fellows; the verdict stays as it is.
+     *
+     * @param said a sentence more, where all together say otherwise than this one alone
+     */
+    Comparison with(Family fellows, Standing others, Optional<String> said, Finding finding) {
+        List<String> sentences = new ArrayList<>(reasons);
+        said.ifPresent(sentences::add);
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(finding);
         return new Comparison(
                 question,
                 control,
@@ -55,10 +79,16 @@ public record Comparison(
                 beside,
                 claimed,
                 verdict,
-                reasons,
-                findings,
+                sentences,
+                more,
                 needed,
-                standing,
-                Optional.of(partAgainstMaterial));
+                others,
+                context.with(fellows));
+    }
+
+    private Comparison with(Context around) {
+        return new Comparison(
+                question, control, treated, found, beside, claimed, verdict, reasons, findings,
+                needed, standing, around);
     }
 }

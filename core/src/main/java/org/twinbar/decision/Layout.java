@@ -48,6 +48,18 @@ enum Layout {
         return Math.min(ours.size(), others.size()) > 1 ? SEPARATE : CONFOUNDED;
     }
 
+    /** Whether means of what was repeated are compared, with nothing else in the model. */
+    boolean comparesMeansAlone() {
+        return this == PLAIN || this == SEPARATE || this == TREATED_IN_ONE;
+    }
+
+    /** Returns how many blocks hold specimens of both groups. */
+    static int holdingBoth(Sample treated, Sample control) {
+        Set<String> both = names(treated);
+        both.retainAll(names(control));
+        return both.size();
+    }
+
     /**
      * Returns whether one group alone lies over several blocks, with specimens that repeat each
      * other.

@@ -49,7 +49,7 @@ record LevelComparing(Judge judge, Sample group) {
                 findings,
                 needed,
                 standing(verdict),
-                Optional.empty());
+                Context.NONE);
     }
 
     private Looked look(Sample specimens) {
@@ -92,10 +92,11 @@ record LevelComparing(Judge judge, Sample group) {
 
     private Standing standing(Verdict verdict) {
         List<Standing.View> views = new ArrayList<>();
-        Doubts.doubted(group.counted())
-                .ifPresent(doubted -> views.add(new Standing.View(
-                        "without " + doubted.specimen(),
-                        look(group.counted().without(doubted.specimen())).verdict())));
+        for (Observation doubted : Doubts.doubted(group.counted())) {
+            views.add(new Standing.View(
+                    "without " + doubted.specimen(),
+                    look(group.counted().without(doubted.specimen())).verdict()));
+        }
         return new Standing(verdict, views);
     }
 }

@@ -37,6 +37,11 @@ final class Limits {
             "blocks-not-told-apart",
             "A %s takes each specimen for itself: what those of one %s share is not told from chance. Look whether one"
                     + " %s alone makes the difference.");
+    static final Finding.Kind ONE_EFFECT = Finding.Kind.warning(
+            "one-effect-in-two-blocks",
+            "With two %s one effect is taken for both, since two can't show how differently the treatment acts from one"
+                    + " to the next. Where it varies as much as specimens scatter, one such interval in five misses the"
+                    + " true effect instead of one in twenty (simulated). A third %s would show it.");
     static final Finding.Kind UNITS = Finding.Kind.note(
             "units", "%s specimens shared %s treatments, and each treatment counts once.");
     static final Finding.Kind COARSE = Finding.Kind.note(
@@ -139,7 +144,11 @@ final class Limits {
                         Layout.first(treated).map(Block::name).orElse(kind),
                         kind));
             case SEPARATE, TREATED_IN_SEVERAL -> Optional.of(BLOCKS_ARE_UNITS.with(kind, kind));
-            case PLAIN, CROSSED -> Optional.empty();
+            case CROSSED ->
+                Layout.holdingBoth(judged.treated(), judged.control()) == 2
+                        ? Optional.of(ONE_EFFECT.with(Written.plural(kind), kind))
+                        : Optional.empty();
+            case PLAIN -> Optional.empty();
         };
     }
 
@@ -154,7 +163,7 @@ final class Limits {
                     Written.exact(u) + Written.unit(judge.question().subject().unit())));
         }
         Doubts.doubted(sample)
-                .ifPresent(one -> findings.add(DOUBTED.with(one.specimen(), one.group())));
+                .forEach(one -> findings.add(DOUBTED.with(one.specimen(), one.group())));
     }
 
     private static void onNumbers(Judge judge, Judge.Judged judged, List<Finding> findings) {

@@ -48,6 +48,11 @@ record Means(Question question, double step) implements Calculation {
     TwoMeans means(Sample treated, Sample control) {
         Set<String> sources = new TreeSet<>(treated.sources());
         sources.addAll(control.sources());
+        return means(treated, control, sources);
+    }
+
+    /** Returns the two means with the moves by these errors, in the order given. */
+    TwoMeans means(Sample treated, Sample control, Set<String> sources) {
         List<Shift> shared = new ArrayList<>();
         for (String source : sources) {
             shared.add(new Shift(

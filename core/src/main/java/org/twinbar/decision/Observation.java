@@ -12,8 +12,7 @@ import java.util.TreeMap;
  * @param specimen its code
  * @param group what was made alike
  * @param observed the value, the bound, the word, or why there is none
- * @param block what it was printed, mixed, heated or paired with
- * @param unit what was treated independently, where several specimens share one treatment
+ * @param circumstances what it was made and tested with
  * @param ownUncertainty standard uncertainty of the value from errors of this specimen alone
  * @param moves how far one standard uncertainty of each shared error moves the value, by source
  * @param leftOut why it doesn't count, where it doesn't
@@ -22,8 +21,7 @@ public record Observation(
         String specimen,
         String group,
         Observed observed,
-        Optional<Block> block,
-        Optional<String> unit,
+        Circumstances circumstances,
         OptionalDouble ownUncertainty,
         Map<String, Double> moves,
         Optional<LeftOut> leftOut) {
@@ -48,8 +46,7 @@ public record Observation(
                 specimen,
                 group,
                 observed,
-                Optional.empty(),
-                Optional.empty(),
+                Circumstances.UNTOLD,
                 OptionalDouble.empty(),
                 Map.of(),
                 Optional.empty());
@@ -59,33 +56,30 @@ public record Observation(
         return of(specimen, group, new Observed.Number(value));
     }
 
+    Optional<Block> block() {
+        return circumstances.block();
+    }
+
+    Optional<String> unit() {
+        return circumstances.unit();
+    }
+
     /** Returns the same specimen with another value. */
     Observation with(Observed other) {
-        return new Observation(specimen, group, other, block, unit, ownUncertainty, moves, leftOut);
+        return new Observation(
+                specimen, group, other, circumstances, ownUncertainty, moves, leftOut);
+    }
+
+    public Observation with(Circumstances told) {
+        return new Observation(specimen, group, observed, told, ownUncertainty, moves, leftOut);
     }
 
     public Observation inBlock(Block together) {
-        return new Observation(
-                specimen,
-                group,
-                observed,
-                Optional.of(together),
-                unit,
-                ownUncertainty,
-                moves,
-                leftOut);
+        return with(circumstances.inBlock(together));
     }
 
     public Observation inUnit(String name) {
-        return new Observation(
-                specimen,
-                group,
-                observed,
-                block,
-                Optional.of(name),
-                ownUncertainty,
-                moves,
-                leftOut);
+        return with(circumstances.inUnit(name));
     }
 
     public Observation withOwnUncertainty(double standardUncertainty) {
@@ -93,8 +87,7 @@ public record Observation(
                 specimen,
                 group,
                 observed,
-                block,
-                unit,
+                circumstances,
                 OptionalDouble.of(standardUncertainty),
                 moves,
                 leftOut);
@@ -102,7 +95,7 @@ public record Observation(
 
     public Observation withMoves(Map<String, Double> bySource) {
         return new Observation(
-                specimen, group, observed, block, unit, ownUncertainty, bySource, leftOut);
+                specimen, group, observed, circumstances, ownUncertainty, bySource, leftOut);
     }
 
     public Observation leftOut(LeftOut because) {
@@ -110,16 +103,14 @@ public record Observation(
                 specimen,
                 group,
                 observed,
-                block,
-                unit,
+                circumstances,
                 ownUncertainty,
                 moves,
                 Optional.of(because));
     }
 
     Observation withoutBlock() {
-        return new Observation(
-                specimen, group, observed, Optional.empty(), unit, ownUncertainty, moves, leftOut);
+        return with(circumstances.withoutBlock());
     }
 
     boolean leftOutAfterSeen() {

@@ -3,6 +3,7 @@ package org.twinbar.decision;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * A claim made measurable.
@@ -67,17 +68,7 @@ public record Question(
      *     more: see {@link #same} and {@link #level}
      */
     public static Question of(Subject subject, Effect effect, Expectation expectation) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                List.of(),
-                USUAL_ERROR_RATE,
-                1);
+        return new Draft(subject, effect, expectation).question();
     }
 
     /**
@@ -86,116 +77,95 @@ public record Question(
      * @throws QuestionException unless the size is above zero
      */
     public static Question same(Subject subject, Effect effect, double within) {
-        return new Question(
-                subject,
-                effect,
-                Expectation.SAME,
-                OptionalDouble.of(within),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                List.of(),
-                USUAL_ERROR_RATE,
-                1);
+        Draft draft = new Draft(subject, effect, Expectation.SAME);
+        draft.worthSize = OptionalDouble.of(within);
+        return draft.question();
     }
 
     /** Returns the question whether a share of parts clears a level, on the side expected. */
     public static Question level(Subject subject, Level level, Expectation expectation) {
-        return new Question(
-                subject,
-                Effect.LEVEL,
-                expectation,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.of(level),
-                OptionalDouble.empty(),
-                List.of(),
-                USUAL_ERROR_RATE,
-                1);
+        Draft draft = new Draft(subject, Effect.LEVEL, expectation);
+        draft.level = Optional.of(level);
+        return draft.question();
+    }
+
+    /** Returns the same question of another property; the step of its values is its own. */
+    public Question about(Subject other) {
+        return with(draft -> {
+            draft.subject = other;
+            draft.resolution = OptionalDouble.empty();
+        });
     }
 
     public Question withWorth(double size) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                OptionalDouble.of(size),
-                claimedSize,
-                level,
-                resolution,
-                beside,
-                errorRate,
-                seed);
+        return with(draft -> draft.worthSize = OptionalDouble.of(size));
     }
 
     public Question withClaimed(double size) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                worthSize,
-                OptionalDouble.of(size),
-                level,
-                resolution,
-                beside,
-                errorRate,
-                seed);
+        return with(draft -> draft.claimedSize = OptionalDouble.of(size));
     }
 
     public Question withResolution(double step) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                worthSize,
-                claimedSize,
-                level,
-                OptionalDouble.of(step),
-                beside,
-                errorRate,
-                seed);
+        return with(draft -> draft.resolution = OptionalDouble.of(step));
     }
 
     public Question withBeside(List<IntervalKind> intervals) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                worthSize,
-                claimedSize,
-                level,
-                resolution,
-                intervals,
-                errorRate,
-                seed);
+        return with(draft -> draft.beside = intervals);
     }
 
     public Question withErrorRate(double rate) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                worthSize,
-                claimedSize,
-                level,
-                resolution,
-                beside,
-                rate,
-                seed);
+        return with(draft -> draft.errorRate = rate);
     }
 
     public Question withSeed(long newSeed) {
-        return new Question(
-                subject,
-                effect,
-                expectation,
-                worthSize,
-                claimedSize,
-                level,
-                resolution,
-                beside,
-                errorRate,
-                newSeed);
+        return with(draft -> draft.seed = newSeed);
+    }
+
+    private Question with(Consumer<Draft> change) {
+        Draft draft = new Draft(subject, effect, expectation);
+        draft.worthSize = worthSize;
+        draft.claimedSize = claimedSize;
+        draft.level = level;
+        draft.resolution = resolution;
+        draft.beside = beside;
+        draft.errorRate = errorRate;
+        draft.seed = seed;
+        change.accept(draft);
+        return draft.question();
+    }
+
+    /** A question in the making; it is checked when it is done. */
+    private static final class Draft {
+        private Subject subject;
+        private final Effect effect;
+        private final Expectation expectation;
+        private OptionalDouble worthSize = OptionalDouble.empty();
+        private OptionalDouble claimedSize = OptionalDouble.empty();
+        private Optional<Level> level = Optional.empty();
+        private OptionalDouble resolution = OptionalDouble.empty();
+        private List<IntervalKind> beside = List.of();
+        private double errorRate = USUAL_ERROR_RATE;
+        private long seed = 1;
+
+        Draft(Subject subject, Effect effect, Expectation expectation) {
+            this.subject = subject;
+            this.effect = effect;
+            this.expectation = expectation;
+        }
+
+        Question question() {
+            return new Question(
+                    subject,
+                    effect,
+                    expectation,
+                    worthSize,
+                    claimedSize,
+                    level,
+                    resolution,
+                    beside,
+                    errorRate,
+                    seed);
+        }
     }
 
     /** Returns the effect's value for no change; for a level, the level itself. */

@@ -34,6 +34,41 @@ record ScaleWords(double none, double scale, String unit, String more, String le
         return words.tellingApart(question, found);
     }
 
+    /**
+     * Returns the words of how far two effects lie apart: ratios and rates by their ratio, all else
+     * by their difference.
+     */
+    static ScaleWords ofContrast(Question question, Found contrast) {
+        boolean relative = question.effect() == Effect.RATIO || question.effect() == Effect.RATE;
+        boolean percent = question.effect().sizedInPercent();
+        double scale = percent ? 100 : 1;
+        double half = scale * half(contrast);
+        return new ScaleWords(
+                relative ? 1 : 0,
+                scale,
+                relative
+                        ? Written.THIN + "%"
+                        : percent ? Written.THIN + "points" : differenceUnit(question),
+                "higher",
+                "lower",
+                percent ? Written.decimalsOfPercent(half) : Written.decimalsOf(half));
+    }
+
+    /** Returns the words of a difference in a unit of its own. */
+    static ScaleWords ofDifference(Found found, String unit) {
+        return new ScaleWords(0, 1, unit, "higher", "lower", Written.decimalsOf(half(found)));
+    }
+
+    /** Returns {@code −0.5 to +1.2 MPa}, with signs throughout. */
+    String ends(Found found) {
+        return signed(found.lowest() - none) + " to " + signed(found.highest() - none) + unit;
+    }
+
+    /** Returns {@code 18 %}, whichever of two is the larger. */
+    String apart(double effect) {
+        return number(Math.abs(effect - none)) + unit;
+    }
+
     /** Returns {@code 18 % higher}. */
     String change(double effect) {
         return number(Math.abs(effect - none)) + unit + " " + (effect < none ? less : more);
@@ -70,7 +105,7 @@ record ScaleWords(double none, double scale, String unit, String more, String le
         return Written.fixed(size * scale, decimals);
     }
 
-    private String signed(double change) {
+    String signed(double change) {
         String number = number(change);
         return change > 0 ? "+" + number : number;
     }

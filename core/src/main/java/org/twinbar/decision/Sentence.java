@@ -105,6 +105,33 @@ enum Sentence {
     LEVEL_MORE("About {n} specimens would settle it, {assuming}.", OPEN),
     NO_NUMBER_SETTLES("{reason}", OPEN, BETTER_SIZE_OPEN),
 
+    // Among other comparisons.
+    AMONG_SEVERAL(
+            "{n} treatments were held against the same {control}: judged so that all of them hold together,"
+                    + " the verdict would be \"{verdict}\" ({interval})."),
+    ACTS_DIFFERENTLY(
+            "{Label} of {treated} against {control} was {one} ({here}) and {other} ({there}): the treatment"
+                    + " acts differently in the two (the first {scale}is {contrast} than the second, {interval})."),
+    ACTS_ALIKE(
+            "{Label} of {treated} against {control} was {one} ({here}) and {other} ({there}): the treatment"
+                    + " acts alike in the two within {worth} (the first {scale}is {contrast} than the second, {interval})."),
+    MAY_ACT_ALIKE(
+            "{Label} of {treated} against {control} was {one} ({here}) and {other} ({there}): whether the"
+                    + " treatment acts alike in the two is open (the first {scale}is {contrast} than the second, {interval})."),
+    ALIKE_UNKNOWN(
+            "{Label}: whether {treated} acts alike in {here} and {there} can't be told: {reason}."),
+
+    // A line over amounts.
+    LINE_FOUND(
+            "From {from} to {to} of {amount}, {label} {moved} by {change} ({interval}, {n} specimens at {k}"
+                    + " amounts)."),
+    LINE_SHOWN("{Label} goes {direction} with {amount}, as it was claimed.", SUPPORTED),
+    LINE_OTHER_WAY("{Label} goes {direction} with {amount}, against what was claimed.", CONTRADICTED),
+    LINE_NOT_FLAT("{Label} goes {direction} with {amount}; it does not stay the same.", CONTRADICTED),
+    LINE_OPEN("Whether {label} goes with {amount} is open.", OPEN),
+    SLOPE("The slope is {slope} ({interval})."),
+    NO_LINE("There is no line of {label} over {amount}: {reason}.", OPEN),
+
     // Part against material.
     ON_BASIS("{Basis}: {change} ({interval})."),
     SECTION_EXPLAINS("The added section alone explains {expected} ({interval})."),

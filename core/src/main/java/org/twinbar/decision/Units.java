@@ -112,13 +112,16 @@ final class Units {
                     new Observed.Number(middle.of(valued.stream()
                             .mapToDouble(repeat -> number(repeat).orElseThrow())
                             .toArray())),
-                    first.block(),
-                    Optional.empty(),
+                    blockAlone(first),
                     own ? OptionalDouble.of(Math.sqrt(squares)) : OptionalDouble.empty(),
                     moves,
                     Optional.empty()));
         }
         return rest;
+    }
+
+    private static Circumstances blockAlone(Observation one) {
+        return one.block().map(Circumstances.UNTOLD::inBlock).orElse(Circumstances.UNTOLD);
     }
 
     private static OptionalDouble number(Observation observation) {

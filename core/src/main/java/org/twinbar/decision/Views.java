@@ -2,7 +2,12 @@ package org.twinbar.decision;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.LogRatio;
 import org.twinbar.statistics.MannWhitney;
@@ -14,7 +19,7 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
     /** Beyond it the count of all choices of ranks takes longer than its say is worth. */
     private static final int MOST_FOR_PAIRS = 60;
 
-    Standing standing(Verdict given) {
+    List<Standing.View> all() {
         List<Standing.View> views = new ArrayList<>();
         withoutDoubted(views);
         withAndWithoutBlocks(views);
@@ -23,20 +28,57 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
         }
         byPairs(views);
         byResampling(views);
-        return new Standing(given, views);
+        return views;
+    }
+
+    /**
+     * Returns each view with the weaker of the verdicts that it gives with some specimens and
+     * without them; where one of the two has no such view, its own verdict stands for it.
+     */
+    static List<Standing.View> weaker(Views ones, Views others) {
+        Map<String, Verdict> one = ones.byWords();
+        Map<String, Verdict> other = others.byWords();
+        Set<String> words = new LinkedHashSet<>(one.keySet());
+        words.addAll(other.keySet());
+        return words.stream()
+                .map(view -> new Standing.View(
+                        view,
+                        one.getOrDefault(view, ones.judged().verdict())
+                                .weakerOf(
+                                        other.getOrDefault(view, others.judged().verdict()))))
+                .toList();
+    }
+
+    private Map<String, Verdict> byWords() {
+        Map<String, Verdict> verdicts = new LinkedHashMap<>();
+        all().forEach(view -> verdicts.put(view.words(), view.verdict()));
+        return verdicts;
     }
 
     private void withoutDoubted(List<Standing.View> views) {
         if (!judge.question().effect().readsDistances()) {
             return;
         }
-        for (Sample sample : List.of(treated, control)) {
-            Doubts.doubted(sample).ifPresent(doubted -> {
-                String code = doubted.specimen();
-                Judge.Judged other = judge.judge(treated.without(code), control.without(code));
-                views.add(new Standing.View("without " + code, other.verdict()));
-            });
+        List<String> codes = Stream.of(treated, control)
+                .flatMap(sample -> Doubts.doubted(sample).stream())
+                .map(Observation::specimen)
+                .toList();
+        codes.forEach(code -> views.add(without(List.of(code))));
+        if (codes.size() > 1) {
+            views.add(without(codes));
         }
+    }
+
+    private Standing.View without(List<String> codes) {
+        Sample ours = treated;
+        Sample others = control;
+        for (String code : codes) {
+            ours = ours.without(code);
+            others = others.without(code);
+        }
+        return new Standing.View(
+                "without " + String.join(" and ", codes),
+                judge.judge(ours, others).verdict());
     }
 
     private void withAndWithoutBlocks(List<Standing.View> views) {
