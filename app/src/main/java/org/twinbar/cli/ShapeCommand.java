@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.exchange.MeshFile;
 import org.twinbar.exchange.Spelling;
-import org.twinbar.specimen.Bed;
 import org.twinbar.specimen.Form;
 import org.twinbar.specimen.Mesh;
 import org.twinbar.specimen.Plate;
@@ -193,7 +192,7 @@ final class ShapeCommand implements Callable<Integer> {
             throw new UsageException("on a bed each specimen has its own code: --codes");
         }
         Optional<MeshFile.Format> format = format();
-        Plate plate = Plate.of(bed(size), specimens, chordError());
+        Plate plate = Plate.of(Typed.bed(size, gap), specimens, chordError());
         List<MeshFile.Part> parts = plate.specimens().stream()
                 .map(it -> new MeshFile.Part(it.name(), it.mesh()))
                 .toList();
@@ -252,12 +251,6 @@ final class ShapeCommand implements Callable<Integer> {
 
     private Path written() {
         return java.util.Objects.requireNonNull(out);
-    }
-
-    private Bed bed(String size) {
-        Typed.Sides sides = Typed.sides("--bed", size);
-        double between = gap == null ? Bed.USUAL_GAP : Typed.in(Typed.MILLIMETRES, "--gap", gap);
-        return new Bed(sides.first(), sides.second(), between);
     }
 
     /** Returns a code for each specimen; empty ones where only their number was said. */

@@ -19,6 +19,7 @@ import org.twinbar.report.paper.LabelSheet;
 import org.twinbar.report.paper.Labels;
 import org.twinbar.report.paper.Paper;
 import org.twinbar.report.paper.Pieces;
+import org.twinbar.specimen.Bed;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.study.Making;
@@ -218,13 +219,36 @@ final class SheetsCommand implements Runnable {
         @Mixin
         Of of = new Of();
 
+        @Option(
+                names = "--bed",
+                paramLabel = "LENGTHxWIDTH",
+                description = "Draws the bed, laid out as 'shape' does, such as 220x220mm.")
+        @Nullable
+        String bed;
+
+        @Option(
+                names = "--gap",
+                paramLabel = "LENGTH",
+                description = "Between specimens, and to the edge of the bed; 5 mm unless said.")
+        @Nullable
+        String gap;
+
+        @Option(
+                names = "--shape",
+                paramLabel = "NAME",
+                description = "Shape of the specimens, for the bed; the table's or plan's unless"
+                        + " said.")
+        @Nullable
+        String shape;
+
         Print(Context context) {
             this.context = context;
         }
 
         @Override
         public Integer call() {
-            of.write(context, of.sheets(null).print(of.forTreating(context)));
+            Optional<Bed> drawn = Optional.ofNullable(bed).map(it -> Typed.bed(it, gap));
+            of.write(context, of.sheets(shape).print(of.forTreating(context), drawn));
             return Cli.DONE;
         }
     }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
+import org.twinbar.specimen.Bed;
 
 /** Quantities as they are typed behind an option; what can't be read is said with the option. */
 final class Typed {
@@ -62,6 +63,15 @@ final class Typed {
                     "%s: '%s' is no pair of lengths, such as 220x220mm".formatted(option, text));
         }
         return new Sides(sides.get(0), sides.get(1));
+    }
+
+    /** Reads the size of a bed, and the gap where one is said. */
+    static Bed bed(String size, @Nullable String gap) {
+        Sides sides = sides("--bed", size);
+        return new Bed(
+                sides.first(),
+                sides.second(),
+                gap == null ? Bed.USUAL_GAP : in(MILLIMETRES, "--gap", gap));
     }
 
     private static double read(String option, String text, ToDoubleFunction<String> reading) {

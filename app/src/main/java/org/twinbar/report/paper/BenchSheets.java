@@ -15,12 +15,19 @@ import org.twinbar.method.Description;
 import org.twinbar.method.Named;
 import org.twinbar.report.paper.Form.Line;
 import org.twinbar.report.paper.Form.Part;
+import org.twinbar.specimen.Bed;
+import org.twinbar.specimen.Plate;
+import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
+import org.twinbar.specimen.ToPrint;
 import org.twinbar.treatment.Cautions;
 
 /** Run sheets, print sheets and treatment sheets, as PDF. */
 public final class BenchSheets {
+
+    /** Finer than a drawing of a bed shows (mm). */
+    private static final double MAP_CHORD = 0.2;
 
     private static final String DATE = "Date";
     private static final String BY = "By whom";
@@ -116,8 +123,13 @@ public final class BenchSheets {
                 paper);
     }
 
-    /** Sets a sheet for each print run: what was set, which specimen lies where, what it weighs. */
-    public byte[] print(Pieces pieces) {
+    /**
+     * Sets a sheet for each print run: what was set, which specimen lies where, what it weighs.
+     *
+     * @param bed on which they are laid out, drawn where it is known
+     * @throws org.twinbar.specimen.ShapeException where the bed is too small
+     */
+    public byte[] print(Pieces pieces, Optional<Bed> bed) {
         List<Form> forms = new ArrayList<>();
         for (Map.Entry<String, List<Piece>> run : pieces.by(Piece::run).entrySet()) {
             List<Piece> inPlace = run.getValue().stream()
@@ -143,8 +155,8 @@ public final class BenchSheets {
                     List.of(new Part(
                             "",
                             List.of(),
-                            Optional.empty(),
-                            "",
+                            bed.map(it -> BedMap.svg(plate(inPlace, it))),
+                            "The bed from above.",
                             facts(inPlace, PRINTED),
                             List.of(
                                     new Field("Mass", "g", "scale", 1, List.of()),
@@ -155,6 +167,26 @@ public final class BenchSheets {
         }
         forms.sort(java.util.Comparator.comparingInt(it -> number(it.title())));
         return Setting.pdf(forms, paper);
+    }
+
+    private Plate plate(List<Piece> pieces, Bed bed) {
+        List<ToPrint> specimens = pieces.stream()
+                .map(it -> ToPrint.of(
+                        shapes.apply(it.shape())
+                                .orElseThrow(() -> new InputException(
+                                        "specimen '%s' has no known shape, so no place on a bed"
+                                                .formatted(it.code()))),
+                        Optional.of(it.code()),
+                        orientation(it)))
+                .toList();
+        return Plate.of(bed, specimens, MAP_CHORD);
+    }
+
+    private static PrintOrientation orientation(Piece piece) {
+        return Stream.of(PrintOrientation.values())
+                .filter(it -> it.word().equalsIgnoreCase(piece.orientation()))
+                .findFirst()
+                .orElse(PrintOrientation.FLAT);
     }
 
     /** Where each run has one group of several, whoever prints has to know which. */

@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -30,14 +31,20 @@ import org.twinbar.exchange.Table;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Methods;
+import org.twinbar.specimen.Bed;
+import org.twinbar.specimen.Plate;
+import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
+import org.twinbar.specimen.ToPrint;
 
 /** Paper for the bench, read back from the PDF: its words, and its squares as a telephone does. */
 class SheetsTest {
 
     private static final String STUDY = "Sealed against the spray";
     private static final BenchSheets SHEETS = BenchSheets.on(Paper.A4);
+
+    private static final Optional<Bed> NO_BED = Optional.empty();
 
     private static final Pieces PIECES = pieces(
             "specimen,test_order,print_run,position,mix,group,kind,shape,orientation",
@@ -87,7 +94,7 @@ class SheetsTest {
 
     @Test
     void setsASheetForEachRunInPlacesAndForEachMix() throws IOException {
-        byte[] print = SHEETS.print(PIECES);
+        byte[] print = SHEETS.print(PIECES, NO_BED);
         assertThat(pages(print)).isEqualTo(2);
         assertThat(codes(print)).containsExactly("A07", "C11", "K518", "M77", "F30", "H42");
         assertThat(text(print))
@@ -107,9 +114,9 @@ class SheetsTest {
                 "B2,2,coarse,0.8 mm nozzle",
                 "C3,3,fine,0.4 mm nozzle",
                 "D4,4,coarse,0.8 mm nozzle");
-        assertThat(text(SHEETS.print(runs)))
+        assertThat(text(SHEETS.print(runs, NO_BED)))
                 .contains("The whole run: fine, 0.4 mm nozzle", "The whole run: coarse, 0.8 mm");
-        assertThat(text(SHEETS.print(PIECES))).doesNotContain("The whole run");
+        assertThat(text(SHEETS.print(PIECES, NO_BED))).doesNotContain("The whole run");
     }
 
     /** Every method's sheet has all that it needs of a specimen, and its cautions. */
@@ -148,6 +155,27 @@ class SheetsTest {
             assertThat(svg).contains("code", ">1</text>").doesNotContain("NaN", "Infinity");
             assertThat(ShapePicture.legend(shape)).contains(shape.panel().where());
         }
+    }
+
+    @Test
+    void drawsTheBedWithEveryCode() throws IOException {
+        Shape bar = StandardShapes.named("iso527-1a").orElseThrow();
+        for (PrintOrientation orientation : PrintOrientation.values()) {
+            List<ToPrint> specimens = Stream.of("A07", "K518")
+                    .map(it -> ToPrint.of(bar, Optional.of(it), orientation))
+                    .toList();
+            String map = BedMap.svg(Plate.of(new Bed(220, 220, 5), specimens, 0.2));
+            assertThat(map).contains(">A07</text>", ">K518</text>", ">front</text>");
+            assertThat(map).doesNotContain("NaN", "Infinity");
+        }
+        byte[] pdf = SHEETS.print(PIECES, Optional.of(new Bed(220, 220, 5)));
+        assertThat(text(pdf)).contains("The bed from above.");
+        assertThat(pages(pdf)).isEqualTo(2);
+        assertThatThrownBy(() -> SHEETS.print(PIECES, Optional.of(new Bed(180, 60, 5))))
+                .hasMessageContaining("holds 2 of the 4 specimens");
+        assertThatThrownBy(() ->
+                        SHEETS.print(pieces("specimen", "A1"), Optional.of(new Bed(180, 60, 5))))
+                .hasMessage("specimen 'A1' has no known shape, so no place on a bed");
     }
 
     @Test
