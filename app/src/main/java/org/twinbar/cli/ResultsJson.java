@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Map;
 import org.twinbar.instrument.Instrument;
+import org.twinbar.method.Ends;
 import org.twinbar.method.Property;
+import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
 import org.twinbar.study.Calculated;
 import org.twinbar.study.JudgedSpecimen;
@@ -27,8 +29,7 @@ final class ResultsJson {
                             }
                         })
                         .list("instruments", list -> {
-                            for (Instrument instrument :
-                                    calculated.used().instruments()) {
+                            for (Instrument instrument : calculated.used().instruments()) {
                                 list.object(one -> instrument(one, instrument));
                             }
                         })
@@ -54,27 +55,34 @@ final class ResultsJson {
                 .object("values", values -> {
                     for (Map.Entry<Property, Yield> entry :
                             specimen.result().yields().entrySet()) {
-                        Budget budget = specimen.result().budgets().get(entry.getKey());
+                        Property property = entry.getKey();
                         values.object(
-                                entry.getKey().column(),
-                                one -> yielded(one, entry.getValue(), budget));
+                                property.column(),
+                                one -> yielded(one, specimen.result(), property));
                     }
                 })
                 .findings(specimen.result().findings());
     }
 
-    private static void yielded(
-            Json json, Yield yield, @org.jspecify.annotations.Nullable Budget budget)
-            throws IOException {
+    private static void yielded(Json json, Result result, Property property) throws IOException {
+        Yield yield = result.yields().get(property);
+        Budget budget = result.budgets().get(property);
+        Ends ends = Ends.of(result, property);
         if (budget != null) {
             value(json, budget);
         } else if (yield instanceof Yield.AtLeast bound) {
-            json.put("atLeast", bound.bound()).put("reason", bound.reason());
+            json.put("atLeast", bound.bound())
+                    .put("uAtLeast", ends.lowerU())
+                    .put("reason", bound.reason());
         } else if (yield instanceof Yield.Below bound) {
-            json.put("below", bound.bound()).put("reason", bound.reason());
+            json.put("below", bound.bound())
+                    .put("uBelow", ends.upperU())
+                    .put("reason", bound.reason());
         } else if (yield instanceof Yield.Between between) {
             json.put("atLeast", between.from())
+                    .put("uAtLeast", ends.lowerU())
                     .put("below", between.to())
+                    .put("uBelow", ends.upperU())
                     .put("reason", between.reason());
         } else if (yield instanceof Yield.Word word) {
             json.put("is", word.word());

@@ -6,10 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Instrument;
+import org.twinbar.method.Ends;
 import org.twinbar.method.Property;
+import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Written;
 import org.twinbar.study.Calculated;
@@ -48,9 +49,7 @@ final class ResultsText {
             List<String> row = new ArrayList<>(List.of(specimen.code(), specimen.group()));
             factors.forEach(it -> row.add(specimen.factors().getOrDefault(it, "")));
             for (Property property : shown) {
-                row.add(cell(
-                        specimen.result().yields().get(property),
-                        specimen.result().budgets().get(property)));
+                row.add(cell(specimen.result(), property));
             }
             rows.row(row.toArray(String[]::new));
         }
@@ -67,15 +66,21 @@ final class ResultsText {
         return !(specimen.result().yields().get(property) instanceof Yield.Missing);
     }
 
-    private static String cell(@Nullable Yield yield, @Nullable Budget budget) {
+    private static String cell(Result result, Property property) {
+        Yield yield = result.yields().get(property);
+        Budget budget = result.budgets().get(property);
+        Ends ends = Ends.of(result, property);
         if (budget != null) {
             return Written.value(budget.value(), budget.u(), "");
         } else if (yield instanceof Yield.AtLeast bound) {
-            return "≥ " + Written.number(bound.bound(), 4);
+            return "≥ " + Written.value(bound.bound(), ends.lowerU(), "");
         } else if (yield instanceof Yield.Below bound) {
-            return "< " + Written.number(bound.bound(), 4);
+            return "< " + Written.value(bound.bound(), ends.upperU(), "");
         } else if (yield instanceof Yield.Between between) {
-            return Written.number(between.from(), 4) + " to " + Written.number(between.to(), 4);
+            return "%s to %s"
+                    .formatted(
+                            Written.value(between.from(), ends.lowerU(), ""),
+                            Written.value(between.to(), ends.upperU(), ""));
         } else if (yield instanceof Yield.Word word) {
             return word.word();
         }

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import org.twinbar.method.Ends;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
@@ -24,14 +25,18 @@ final class Cells {
         if (yield == null) {
             return "not a property of this test";
         }
+        Ends ends = Ends.of(result, property);
         if (yield instanceof Yield.AtLeast bound) {
-            return "at least " + Written.number(bound.bound(), 4);
+            return "at least " + Written.value(bound.bound(), ends.lowerU(), "");
         }
         if (yield instanceof Yield.Below bound) {
-            return "below " + Written.number(bound.bound(), 4);
+            return "below " + Written.value(bound.bound(), ends.upperU(), "");
         }
         if (yield instanceof Yield.Between between) {
-            return Written.number(between.from(), 4) + " to " + Written.number(between.to(), 4);
+            return "%s to %s"
+                    .formatted(
+                            Written.value(between.from(), ends.lowerU(), ""),
+                            Written.value(between.to(), ends.upperU(), ""));
         }
         if (yield instanceof Yield.Word word) {
             return word.word();

@@ -130,13 +130,11 @@ public final class Calculation {
     }
 
     public Calculation with(Drawing newDrawing) {
-        return new Calculation(
-                method, sheet, recordings, shelf, corrections, newDrawing, progress);
+        return new Calculation(method, sheet, recordings, shelf, corrections, newDrawing, progress);
     }
 
     public Calculation with(Progress newProgress) {
-        return new Calculation(
-                method, sheet, recordings, shelf, corrections, drawing, newProgress);
+        return new Calculation(method, sheet, recordings, shelf, corrections, drawing, newProgress);
     }
 
     /**
@@ -214,13 +212,7 @@ public final class Calculation {
         });
         Result result = Result.of(method, builder.build());
         findings.addAll(0, result.findings());
-        Result whole = new Result(
-                result.specimen(),
-                result.group(),
-                result.yields(),
-                result.budgets(),
-                findings,
-                result.marks());
+        Result whole = result.withFindings(findings);
         return new JudgedSpecimen(
                 row.code(),
                 description.name(),

@@ -209,7 +209,7 @@ final class GivenResults {
                 group,
                 factors,
                 readings,
-                new Result(code, group, yields, budgets, List.of(), Map.of()),
+                new Result(code, group, yields, budgets, Map.of(), List.of(), Map.of()),
                 Optional.empty(),
                 Optional.empty());
     }

@@ -1,6 +1,7 @@
 package org.twinbar.method;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,14 +27,28 @@ public final class Outcome {
         return findings;
     }
 
-    /** Returns the number of each property, NaN where it has none; for propagation alone. */
+    /**
+     * Returns two numbers for each property, for propagation alone: its value or its lower bound,
+     * then its upper bound; NaN where it has none.
+     */
     double[] numbers() {
-        double[] numbers = new double[yields.size()];
+        double[] numbers = new double[2 * yields.size()];
+        Arrays.fill(numbers, Double.NaN);
         int at = 0;
         for (Yield yield : yields.values()) {
-            numbers[at++] = yield instanceof Yield.Value v
-                    ? v.value()
-                    : yield instanceof Yield.Fitted f ? f.value() : Double.NaN;
+            if (yield instanceof Yield.Value v) {
+                numbers[at] = v.value();
+            } else if (yield instanceof Yield.Fitted f) {
+                numbers[at] = f.value();
+            } else if (yield instanceof Yield.AtLeast b) {
+                numbers[at] = b.bound();
+            } else if (yield instanceof Yield.Below b) {
+                numbers[at + 1] = b.bound();
+            } else if (yield instanceof Yield.Between b) {
+                numbers[at] = b.from();
+                numbers[at + 1] = b.to();
+            }
+            at += 2;
         }
         return numbers;
     }

@@ -19,6 +19,7 @@ import org.twinbar.uncertainty.Source;
  *
  * @param yields what became of each property, in the method's order
  * @param budgets for the properties that have a number, what may be wrong with it
+ * @param ends for the properties that are known by bounds, what may be wrong with those
  * @param marks the places on its curve, where there is one, in the order of the description
  */
 public record Result(
@@ -26,12 +27,14 @@ public record Result(
         String group,
         Map<Property, Yield> yields,
         Map<Property, Budget> budgets,
+        Map<Property, Ends> ends,
         List<Finding> findings,
         Map<Mark, OptionalInt> marks) {
 
     public Result {
         yields = Collections.unmodifiableMap(new LinkedHashMap<>(yields));
         budgets = Collections.unmodifiableMap(new LinkedHashMap<>(budgets));
+        ends = Collections.unmodifiableMap(new LinkedHashMap<>(ends));
         findings = List.copyOf(findings);
         marks = Collections.unmodifiableMap(new LinkedHashMap<>(marks));
     }
@@ -47,10 +50,16 @@ public record Result(
                 errors -> method.calculate(readings.in(errors)).numbers(),
                 readings.sources());
         Map<Property, Budget> budgets = new LinkedHashMap<>();
+        Map<Property, Ends> ends = new LinkedHashMap<>();
         int at = 0;
         for (Map.Entry<Property, Yield> entry : outcome.yields().entrySet()) {
-            Budget budget = moved.get(at++);
+            Budget budget = moved.get(at);
             Yield yield = entry.getValue();
+            Ends bounds = Ends.of(yield, budget, moved.get(at + 1));
+            at += 2;
+            if (bounds.any()) {
+                ends.put(entry.getKey(), bounds);
+            }
             if (yield instanceof Yield.Value) {
                 budgets.put(entry.getKey(), budget);
             } else if (yield instanceof Yield.Fitted fitted) {
@@ -64,8 +73,14 @@ public record Result(
                 readings.group(),
                 outcome.yields(),
                 budgets,
+                ends,
                 findings,
                 inOrder(method.description().marks(), readings.marks()));
+    }
+
+    /** Returns this result with other findings. */
+    public Result withFindings(List<Finding> all) {
+        return new Result(specimen, group, yields, budgets, ends, all, marks);
     }
 
     private static Map<Mark, OptionalInt> inOrder(List<Mark> order, Map<Mark, OptionalInt> found) {
@@ -100,14 +115,14 @@ public record Result(
         }
         Model model = errors -> {
             double[] numbers = method.calculate(readings.in(errors)).numbers();
-            fits.forEach((at, fit) -> numbers[at] += errors.of(fit));
+            fits.forEach((at, fit) -> numbers[2 * at] += errors.of(fit));
             return numbers;
         };
         List<MonteCarlo.Drawn> drawn = run.run(model, sources);
         Map<Property, MonteCarlo.Drawn> found = new LinkedHashMap<>();
         for (int i = 0; i < properties.size(); i++) {
-            if (drawn.get(i).worlds() > 0) {
-                found.put(properties.get(i), drawn.get(i));
+            if (drawn.get(2 * i).worlds() > 0) {
+                found.put(properties.get(i), drawn.get(2 * i));
             }
         }
         return found;

@@ -14,8 +14,8 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
 import org.twinbar.method.Mark;
 import org.twinbar.method.Outcome;
-import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Property;
+import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Setting;
 import org.twinbar.method.TestMethod;
@@ -38,6 +38,7 @@ public final class Peel implements TestMethod {
     static final Words GAVE =
             new Words("gave", "What gave way", List.of(PEELED, "film tore", "print tore")).apart();
 
+    /** ISO 11339 leaves the first 25 mm of 150 mm out (from memory); short strips need more. */
     static final Setting SKIPPED = new Setting(
             "skipped",
             "Share of the record left out at its start",
@@ -70,8 +71,8 @@ public final class Peel implements TestMethod {
             "peel",
             1,
             "Peeling a film off",
-            "In the manner of ISO 11339, but with a strip of the coat itself, often shorter than"
-                    + " the standard's: state the angle, the speed and the width.",
+            "In the manner of ISO 11339 (from memory), but with a strip of the coat itself, often"
+                    + " shorter than the standard's: state the angle, the speed and the width.",
             List.of(
                     Ask.required("Which force did it take?", List.of(MEAN_FORCE), List.of(TRACE)),
                     Ask.required("How wide was the strip?", List.of(WIDTH)),

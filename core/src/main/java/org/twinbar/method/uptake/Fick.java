@@ -22,7 +22,7 @@ final class Fick {
      *
      * <p>D diffusion coefficient (mm²/s), t time (s), d thickness (mm); for small x it is
      * (4/√π)·√x. Edges don't count: the part is much wider than thick. Source: J. Crank, The
-     * mathematics of diffusion (1975), equations 4.18 and 4.20; METHODS E.
+     * mathematics of diffusion (1975), equations 4.18 and 4.20 (numbers from memory); METHODS E.
      *
      * @param x zero or more
      */

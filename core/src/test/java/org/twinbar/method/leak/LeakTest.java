@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.twinbar.instrument.Bench;
+import org.twinbar.method.Ends;
 import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
@@ -161,5 +163,26 @@ class LeakTest {
                 .isEqualTo(new Yield.Missing("when it was dry or wet was not noted"));
         assertThatThrownBy(() -> dry(-1))
                 .hasMessageContaining("dry_until of V1 is -1.0 h, must be at least 0");
+    }
+
+    /** What a clock and a scale leave open moves the ends of what is known by bounds. */
+    @Test
+    void boundsHaveBudgetsOfTheirOwn() {
+        Bench bench =
+                Exactly.with(Exactly.bench("timer", 0, "60 s", "0 s"), "scale", 0, "0 g", "0.01 g");
+        Readings.Builder vessel = Readings.of("V1", "plain", bench)
+                .number(LeakForm.DRY_UNTIL, 5)
+                .number(LeakForm.WET_AT, 8)
+                .number(LeakForm.MASS_BEFORE, 200)
+                .number(LeakForm.MASS_AFTER, 200)
+                .number(LeakForm.WEIGHED_AFTER, 24);
+        Ends looks = Ends.of(Held.result(vessel), LeakForm.TIME_TO_LEAK);
+        assertThat(looks.lowerU()).isCloseTo(1 / 60.0, within(1e-9));
+        assertThat(looks.upperU()).isCloseTo(1 / 60.0, within(1e-9));
+        Result held = Held.result(Readings.of("V2", "plain", bench).number(LeakForm.DRY_UNTIL, 24));
+        assertThat(Ends.of(held, LeakForm.TIME_TO_LEAK).lower().orElseThrow().u())
+                .isCloseTo(1 / 60.0, within(1e-9));
+        assertThat(Ends.of(held, LeakForm.TIME_TO_LEAK).upper()).isEmpty();
+        assertThat(held.budgets()).doesNotContainKey(LeakForm.TIME_TO_LEAK);
     }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.twinbar.instrument.Bench;
+import org.twinbar.method.Ends;
 import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
@@ -204,6 +206,11 @@ class TensileTest {
                             Yield.AtLeast.class, b -> assertThat(b.bound()).isEqualTo(20));
             assertThat(Exactly.found(result, "break-outside-gauge")).isTrue();
             assertThat(result.budgets()).doesNotContainKey(PullForm.STRENGTH);
+            Bench cell = Exactly.bench("load cell", 0.01, "0 N", "0 N");
+            Result doubted = Pulled.pull(Pulled.bar(10, 4, cell)
+                    .number(PullForm.PEAK_FORCE, 800)
+                    .word(PullForm.BROKE_AT, place));
+            assertThat(Ends.of(doubted, PullForm.STRENGTH).lowerU()).isCloseTo(0.2, within(1e-9));
         }
         Result inGauge = Pulled.pull(Pulled.bar(10, 4)
                 .number(PullForm.PEAK_FORCE, 800)
