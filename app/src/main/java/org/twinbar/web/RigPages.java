@@ -54,17 +54,22 @@ public final class RigPages {
 
     private void tests(Context request) {
         StudyName study = study(request);
-        List<Begun> tests = workspace.typing().tests(study).stream()
-                .map(method -> {
-                    TypedTest test = workspace.typing().test(study, method);
-                    return new Begun(method, test.description().title(), test.progress());
-                })
-                .toList();
+        List<Begun> tests = begun(workspace, study);
         if (tests.size() == 1) {
             request.redirect(Links.rig(study, tests.get(0).method()), HttpStatus.SEE_OTHER);
         } else {
             Pages.show(request, "rig/tests", Map.of("study", study, "tests", tests));
         }
+    }
+
+    /** Returns the tests of a study that are typed, and how far each is. */
+    static List<Begun> begun(Workspace workspace, StudyName study) {
+        return workspace.typing().tests(study).stream()
+                .map(method -> {
+                    TypedTest test = workspace.typing().test(study, method);
+                    return new Begun(method, test.description().title(), test.progress());
+                })
+                .toList();
     }
 
     private void test(Context request) {

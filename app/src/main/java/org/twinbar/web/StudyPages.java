@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,9 @@ import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
 import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.Photo;
 import org.twinbar.study.StudyName;
+import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
 
 /** A kept study: the sheet from its claims to its verdicts, and its report. */
@@ -45,7 +48,8 @@ final class StudyPages {
                 Map.of(
                         "study", study,
                         "sheet", now.sheet(),
-                        "parts", StudyParts.of(now.study(), now.sheet())));
+                        "parts", StudyParts.of(now.study(), now.sheet()),
+                        "typed", RigPages.begun(workspace, study)));
     }
 
     private void state(Context request) {
@@ -70,18 +74,24 @@ final class StudyPages {
         StudyName study = find(request);
         JudgedStudy now = judge(study);
         JudgedSpecimen specimen = specimen(request, now);
-        Pages.show(
-                request,
-                "specimen",
-                Map.of(
-                        "study",
-                        study,
-                        "invented",
-                        now.invented(),
-                        "specimen",
-                        specimen,
-                        "shown",
-                        ShownSpecimen.of(now, specimen)));
+        boolean typed = workspace.typing().tests(study).contains(specimen.method());
+        Map<String, Object> with = new HashMap<>();
+        with.put("study", study);
+        with.put("invented", now.invented());
+        with.put("specimen", specimen);
+        with.put("shown", ShownSpecimen.of(now, specimen));
+        with.put("rig", typed ? Links.rig(study, specimen.method()) : "");
+        with.put("photos", typed ? photos(study, specimen) : List.of());
+        Pages.show(request, "specimen", with);
+    }
+
+    private List<Photo> photos(StudyName study, JudgedSpecimen specimen) {
+        return workspace
+                .typing()
+                .test(study, specimen.method())
+                .specimen(specimen.code())
+                .map(TypedTest.Specimen::photos)
+                .orElse(List.of());
     }
 
     private void curve(Context request) {

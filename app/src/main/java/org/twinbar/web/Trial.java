@@ -198,7 +198,7 @@ public final class Trial {
     }
 
     /** Reads what is the same for all specimens, a line each. */
-    private static Map<String, String> set(Form form) {
+    static Map<String, String> set(Form form) {
         Map<String, String> set = new LinkedHashMap<>();
         form.text("set")
                 .lines()

@@ -90,6 +90,7 @@ public final class WebServer implements AutoCloseable {
         new Doors(workspace).routes(routes);
         new TrialPages(workspace, methods, trials).routes(routes);
         new StudyPages(workspace).routes(routes);
+        new MakingPages(workspace, methods).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);
     }

@@ -122,12 +122,15 @@ class PagesInBrowserTest {
     }
 
     @Test
-    void nothingSeriousStandsInAnybodysWay() {
+    void nothingSeriousStandsInAnybodysWay() throws IOException {
         for (int width : new int[] {1440, 390}) {
             browser.size(width);
             for (String page : pages()) {
                 visit(page);
                 assertThat(browser.serious()).as(page + " at " + width).isEmpty();
+                if (page.contains("/add-")) {
+                    browser.picture(page.replaceAll(".*/|\\?.*", "") + "-" + width);
+                }
             }
         }
     }
@@ -149,6 +152,8 @@ class PagesInBrowserTest {
                 served.study() + "/specimens",
                 served.study() + "/specimens/FP1?test=tensile",
                 served.study() + "/report",
+                served.study() + "/add-test?method=impact",
+                served.study() + "/add-claim",
                 served.trial());
     }
 
