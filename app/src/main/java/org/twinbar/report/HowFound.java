@@ -35,16 +35,20 @@ final class HowFound {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "published", "What was published", new PublishedBefore(study).blocks()));
+        sections.add(new Section("planned", "Planned and made", PlannedAndMade.of(study.making())));
         sections.add(new Section("method", "Method", found.methods()));
         sections.add(new Section("cautions", "Cautions", found.cautions()));
         sections.add(new Section("instruments", "Instruments", found.instruments()));
         sections.add(new Section("together", "Taken together", Together.of(study)));
         sections.add(new Section("findings", "Findings", SeenFindings.of(study)));
+        sections.add(new Section("groups", "Each group", GroupTables.of(study)));
         sections.add(new Section("specimens", "Every specimen", SpecimenTables.results(study)));
         sections.add(new Section("uncertainty", "Where uncertainty comes from", Budgets.of(study)));
         sections.add(new Section("left-out", "What was left out", found.leftOut()));
         sections.add(new Section("changes", "What was changed", found.changes()));
         sections.add(new Section("readings", "Readings as they came", found.readings()));
+        sections.add(new Section(
+                "clauses", "What a test report must name", ReportClauses.of(study)));
         sections.removeIf(section -> section.blocks().isEmpty());
         return sections;
     }

@@ -172,7 +172,9 @@ public final class Calculation {
                 .map(Calculation::assumed)
                 .forEach(findings::add);
         return new Calculated(
-                new MethodUsed(description, sheet.set(), instruments), specimens, findings);
+                new MethodUsed(description, sheet.date(), sheet.set(), instruments),
+                specimens,
+                findings);
     }
 
     private static void requireOneOfEach(List<SpecimenRow> rows) {

@@ -40,6 +40,12 @@ public final class StudyParts {
                 study.lastPublished().flatMap(it -> it.correction(study)).isPresent()
                         ? "judged otherwise since: a correction is due"
                         : "all of it still stands";
+            case "planned" ->
+                study.making().seal().isPresent()
+                        ? "sealed, " + Words.count(study.making().departures().size(), "departure")
+                        : "a plan that was not sealed";
+            case "groups" -> "mean, scatter and interval";
+            case "clauses" -> "what standards ask for, and what nobody said";
             case "instruments" -> instruments();
             case "findings" -> findings();
             case "specimens" -> Words.count(study.specimens().size(), "specimen");
