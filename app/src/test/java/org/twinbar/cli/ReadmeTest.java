@@ -37,7 +37,7 @@ class ReadmeTest {
     /** These serve until they are stopped; tests of their own start them. */
     private static final Set<String> SERVE = Set.of("demo", "serve");
 
-    private static final Set<String> NAMED_BY_PLACE = Set.of("--workspace", "--out", ">");
+    private static final Set<String> NAMED_BY_PLACE = Set.of("--workspace", "--out", "--mesh", ">");
 
     @TempDir
     Path folder;
