@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 import org.twinbar.decision.Effect;
 
 /** The calibration study as a page with two pictures. */
-record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
+record CalibrationPage(
+        List<Cell.Tally> tallies, KindTables kinds, int studies, long seed) {
 
     /** Beyond three of its standard errors a share is off by more than chance. */
     private static final double ERRORS = 3;
@@ -41,10 +42,12 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
 
                 ![Coverage of the default interval, by specimens in each group](calibration-coverage.svg)
 
+                ![False "supported" of shares, rates, ranks, levels, print runs, units and mixes](calibration-kinds.svg)
+
                 ## Cells off their nominal rate
 
                 %s
-                %s%s""",
+                %s%s%s""",
                 studies,
                 seed,
                 100 * error(0.025),
@@ -52,7 +55,8 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
                 promise(),
                 explained(),
                 tables(Effect.RATIO, "Ratio (Fieller)"),
-                tables(Effect.DIFFERENCE, "Difference (Welch)"));
+                tables(Effect.DIFFERENCE, "Difference (Welch)"),
+                kinds.text().stripTrailing() + "\n");
     }
 
     /** The cells that break the promise, or that none does. */
@@ -85,6 +89,10 @@ record CalibrationPage(List<Cell.Tally> tallies, int studies, long seed) {
     }
 
     private double error(double share) {
+        return error(share, studies);
+    }
+
+    static double error(double share, int studies) {
         return ERRORS * Math.sqrt(share * (1 - share) / studies);
     }
 

@@ -28,17 +28,22 @@ public final class CalibrationStudy {
     /**
      * Writes {@code calibration.md} and its pictures.
      *
-     * @param arguments the folder to write to
+     * @param arguments the folder to write to, and how many studies in each cell
      */
     public static void main(String[] arguments) throws IOException {
         Path folder = Path.of(arguments.length > 0 ? arguments[0] : "docs");
+        int studies = arguments.length > 1 ? Integer.parseInt(arguments[1]) : STUDIES;
         List<Cell.Tally> tallies =
-                cells().parallelStream().map(cell -> cell.judge(STUDIES, SEED)).toList();
+                cells().parallelStream().map(cell -> cell.judge(studies, SEED)).toList();
+        KindTables kinds = new KindTables(Kinds.all().parallelStream()
+                .map(kind -> kind.judge(studies, SEED))
+                .toList());
         Files.createDirectories(folder);
-        CalibrationPage page = new CalibrationPage(tallies, STUDIES, SEED);
+        CalibrationPage page = new CalibrationPage(tallies, kinds, studies, SEED);
         Files.writeString(folder.resolve("calibration.md"), page.text());
         Files.writeString(folder.resolve("calibration-supported.svg"), page.falseSupported());
         Files.writeString(folder.resolve("calibration-coverage.svg"), page.coverage());
+        Files.writeString(folder.resolve("calibration-kinds.svg"), kinds.falseSupported());
     }
 
     static double[] margins() {

@@ -9,7 +9,11 @@ import org.twinbar.statistics.Count;
 import org.twinbar.statistics.Share;
 
 /** Holds one group against a level and answers the question. */
-record LevelComparing(Judge judge, Sample group) {
+record LevelComparing(Judge judge, Sample group, Levels levels) {
+
+    LevelComparing(Judge judge, Sample group) {
+        this(judge, group, new Levels(judge.question(), judge.step()));
+    }
 
     /** What a look at the readings gave. */
     private record Looked(Sample sample, Levels.Limit limit, Verdict verdict) {}
@@ -52,12 +56,21 @@ record LevelComparing(Judge judge, Sample group) {
                 Context.NONE);
     }
 
+    /** Returns the verdict without all that stands beside it. */
+    Judgement judgement() {
+        Looked looked = look(group.counted());
+        Verdict verdict = seen().isEmpty()
+                ? looked.verdict()
+                : looked.verdict().weakerOf(look(group.withSeen()).verdict());
+        return new Judgement(looked.limit().found(), verdict);
+    }
+
     private Looked look(Sample specimens) {
         Sample sample = Units.named(specimens, judge.question());
         if (Layout.severalBlocks(sample)) {
             sample = Units.byBlock(sample, judge.question());
         }
-        Levels.Limit limit = new Levels(judge.question(), judge.step()).of(sample);
+        Levels.Limit limit = levels.of(sample);
         double low = limit.found().lowest();
         double high = limit.found().highest();
         boolean turned = judge.question().expectation() == Expectation.LOWER && !limit.counted();
@@ -79,7 +92,7 @@ record LevelComparing(Judge judge, Sample group) {
     private Group shown(Looked looked) {
         Group plain = Groups.of(looked.sample(), judge.question(), judge.step());
         Optional<Count> clearing = looked.limit().counted()
-                ? new Levels(judge.question(), judge.step()).clearing(looked.sample())
+                ? levels.clearing(looked.sample())
                 : Optional.empty();
         return clearing.map(count -> plain.with(new Group.Tally(
                         "clear the level",

@@ -2,6 +2,7 @@ package org.twinbar.decision;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.twinbar.statistics.Count;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.Normal;
@@ -21,10 +22,19 @@ import org.twinbar.statistics.WeibullPivots;
  * the share that clears the level has exact binomial limits instead. Sources: METHODS.md I.7;
  * DESIGN.md, "The verdict rule".
  */
-record Levels(Question question, double step) {
+record Levels(Question question, double step, IntFunction<WeibullPivots> pivots) {
 
     /** The 95 % point of the pivots is then good to about 2 % of its size. */
     private static final int WEIBULL_TRIALS = 4_000;
+
+    Levels(Question question, double step) {
+        this(question, step, n -> simulated(n, question.seed()));
+    }
+
+    /** Returns how Weibull fits to n specimens scatter. */
+    static WeibullPivots simulated(int n, long seed) {
+        return WeibullPivots.simulate(n, n, WEIBULL_TRIALS, seed);
+    }
 
     /**
      * What was found, with what its ends are held against.
@@ -135,9 +145,8 @@ record Levels(Question question, double step) {
         if (!positive || !(Weibull.fit(values) instanceof Weibull.Fit fit)) {
             return Optional.empty();
         }
-        int n = values.length;
-        return Optional.of(WeibullPivots.simulate(n, n, WEIBULL_TRIALS, question.seed())
-                .quantile(fit, below, question.confidence()));
+        return Optional.of(
+                pivots.apply(values.length).quantile(fit, below, question.confidence()));
     }
 
     private Optional<Boolean> clears(Observed observed, double level) {

@@ -37,6 +37,9 @@ enum Sentence {
     NEVER_HAPPENED("It happened to none of {n} {things} while they were watched."),
     RATE_FOUND(
             "{Label}: it came {change} to {treated} than to {control} {things} ({interval}; {counts})."),
+    RATE_NEVER(
+            "{Label}: it came to none of {n} {treated} {things} while they were watched, and to {count} of {m}"
+                    + " {control} ones: {limit} ({level} interval)."),
     RATE_ALONE("{Label}: it came to {treated} {things} alone ({interval}; {counts})."),
     RANK_FOUND(
             "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher in"

@@ -88,6 +88,9 @@ record Wording(
         Group.Tally others = control.flatMap(Group::tally).orElseThrow();
         String counts = "it came to %s of %s and %s of %s"
                 .formatted(ours.count(), ours.n(), others.count(), others.n());
+        if (found.estimate().orElse(1) == 0) {
+            return never(ours, others);
+        }
         if (!found.estimate().isKnown()) {
             return Sentence.RATE_ALONE.with(
                     "label",
@@ -116,6 +119,33 @@ record Wording(
                 interval(),
                 "counts",
                 counts);
+    }
+
+    /** Returns what no event among the treated leaves possible: one end of the interval. */
+    private String never(Group.Tally ours, Group.Tally others) {
+        boolean slower = found.highest() < question.none();
+        String most = Double.isFinite(found.highest())
+                ? scale().change(found.highest())
+                : "anything faster";
+        return Sentence.RATE_NEVER.with(
+                "label",
+                question.subject().label(),
+                "n",
+                ours.n(),
+                "treated",
+                treated.name(),
+                "things",
+                question.subject().things(),
+                "control",
+                controlName(),
+                "count",
+                others.count(),
+                "m",
+                others.n(),
+                "limit",
+                (slower ? "at least " : "possibly up to ") + most,
+                "level",
+                Written.percent(found.level()));
     }
 
     private String ranks() {

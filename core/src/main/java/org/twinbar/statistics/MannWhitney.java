@@ -165,17 +165,26 @@ public final class MannWhitney {
         return Math.round(sum);
     }
 
-    /** In how many ways so many of the ranks add to each sum. */
+    /**
+     * In how many ways so many of the ranks add to each sum; small ranks first, so that few sums
+     * are within reach for long.
+     */
     private static double[] ways(int[] ranks, int choose) {
-        int most = Arrays.stream(ranks).sum();
+        int[] upwards = ranks.clone();
+        Arrays.sort(upwards);
+        int most = Arrays.stream(upwards).sum();
         double[][] ways = new double[choose + 1][most + 1];
         ways[0][0] = 1;
         int taken = 0;
-        for (int rank : ranks) {
+        int reach = 0;
+        for (int rank : upwards) {
             taken = Math.min(choose, taken + 1);
+            reach += rank;
             for (int many = taken; many > 0; many--) {
-                for (int sum = most; sum >= rank; sum--) {
-                    ways[many][sum] += ways[many - 1][sum - rank];
+                double[] with = ways[many];
+                double[] without = ways[many - 1];
+                for (int sum = reach; sum >= rank; sum--) {
+                    with[sum] += without[sum - rank];
                 }
             }
         }

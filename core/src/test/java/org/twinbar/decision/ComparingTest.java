@@ -507,6 +507,9 @@ class ComparingTest {
             Comparison comparison = compare(slower, cups);
             assertThat(comparison.found().estimate().orElse(1)).isZero();
             assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(comparison.headline())
+                    .startsWith("Leak: it came to none of 8 coated cups while they were watched, and to"
+                            + " 5 of 8 plain ones: at least ");
             Comparison turned = Comparing.of(slower, cups, "coated", "plain");
             assertThat(turned.verdict()).isEqualTo(Verdict.CONTRADICTED);
             assertThat(turned.headline()).contains("it came to plain cups alone");

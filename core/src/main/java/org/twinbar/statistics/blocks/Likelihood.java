@@ -72,7 +72,7 @@ final class Likelihood {
         int n = y.length;
         RealMatrix inverse = factor.getSolver().getInverse();
         RealMatrix weighted = inverse.multiply(fixed);
-        CholeskyDecomposition small = cholesky(fixed.transposeMultiply(weighted));
+        CholeskyDecomposition small = cholesky(evened(fixed.transposeMultiply(weighted)));
         RealMatrix covariance = small.getSolver().getInverse();
         RealMatrix projection =
                 inverse.subtract(weighted.multiply(covariance).multiplyTransposed(weighted));
@@ -173,6 +173,11 @@ final class Likelihood {
             }
         }
         return MatrixUtils.createRealMatrix(sums);
+    }
+
+    /** Entries that are nothing but rounding differ across the diagonal, which Cholesky refuses. */
+    private static RealMatrix evened(RealMatrix matrix) {
+        return matrix.add(matrix.transpose()).scalarMultiply(0.5);
     }
 
     private static CholeskyDecomposition cholesky(RealMatrix matrix) {

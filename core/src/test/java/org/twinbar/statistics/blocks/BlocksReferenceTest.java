@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
 import org.twinbar.statistics.Published;
+import org.twinbar.statistics.StudentT;
 import org.twinbar.statistics.TwoGroups;
 
 class BlocksReferenceTest {
@@ -38,6 +39,44 @@ class BlocksReferenceTest {
         checks.row("M-115-se").expects(mean.standardError());
         // A balanced mean rests on the batches' means.
         assertThat(mean.df()).isCloseTo(5, within(1e-6));
+
+        // Plain likelihood, which Twinbar doesn't use, follows from ours where numbers are equal.
+        double within = model.components().get(1).variance();
+        double between = 5 * model.components().get(0).variance() + within;
+        checks.row("M-116-batch").expects((5.0 / 6 * between - within) / 5);
+        checks.row("M-116-residual").expects(within);
+    }
+
+    /** Yates' trial of nitrogen, phosphate and potash: six blocks of four plots. */
+    @Test
+    void manuresInBlocks() {
+        double[] block = Published.values("npk", "block");
+        double[] n = Published.values("npk", "N");
+        double[] p = Published.values("npk", "P");
+        double[] k = Published.values("npk", "K");
+        double[][] fixed = new double[n.length][];
+        for (int i = 0; i < n.length; i++) {
+            double nn = n[i] - 0.5;
+            double pp = p[i] - 0.5;
+            double kk = k[i] - 0.5;
+            fixed[i] = new double[] {1, nn, pp, kk, nn * pp, nn * kk, pp * kk};
+        }
+        int[] blocks = Arrays.stream(block).mapToInt(one -> (int) one).toArray();
+
+        MixedModel model = MixedModel.fit(
+                        Published.values("npk", "yield"),
+                        fixed,
+                        List.of(RandomTerm.of("blocks", blocks)),
+                        MixedModel.Floor.ZERO)
+                .orElseThrow();
+
+        MixedModel.Contrast nitrogen = model.contrast(0, 1, 0, 0, 0, 0, 0).orElseThrow();
+        MixedModel.Contrast potash = model.contrast(0, 0, 0, 1, 0, 0, 0).orElseThrow();
+        double t = nitrogen.value() / nitrogen.standardError();
+        checks.row("M-114-N").expects(t * t);
+        checks.row("M-114-N-p").expects(new StudentT(nitrogen.df()).twoSidedP(t));
+        double tK = potash.value() / potash.standardError();
+        checks.row("M-114-K").expects(tK * tK);
     }
 
     @Test
