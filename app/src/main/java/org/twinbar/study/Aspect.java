@@ -10,6 +10,7 @@ enum Aspect {
     CLAIM("claim"),
     LEFT_OUT("left out"),
     READING("reading"),
+    MARK("mark"),
     PLAN("plan"),
     SEAL("seal"),
     KEY("key"),

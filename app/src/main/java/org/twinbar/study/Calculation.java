@@ -45,6 +45,12 @@ public final class Calculation {
             "Nothing was said of the %s, so the usual one is assumed: steps of %s, a gain known to"
                     + " %s %% and a zero known to %s (standard uncertainties).");
 
+    /** Where a person put marks. */
+    interface Marks {
+        /** Returns the rows of a specimen's moved marks, by the mark's name. */
+        Map<String, Integer> of(String specimen);
+    }
+
     /** Whether curves are kept, thinned, for drawing. */
     public enum Drawing {
         KEEP_CURVES,
@@ -56,6 +62,7 @@ public final class Calculation {
     private final Recordings recordings;
     private final Shelf shelf;
     private final Corrections corrections;
+    private final Marks marks;
     private final Drawing drawing;
     private final Progress progress;
 
@@ -65,6 +72,7 @@ public final class Calculation {
             Recordings recordings,
             Shelf shelf,
             Corrections corrections,
+            Marks marks,
             Drawing drawing,
             Progress progress) {
         this.method = method;
@@ -72,6 +80,7 @@ public final class Calculation {
         this.shelf = shelf;
         this.recordings = recordings;
         this.corrections = corrections;
+        this.marks = marks;
         this.drawing = drawing;
         this.progress = progress;
     }
@@ -90,6 +99,7 @@ public final class Calculation {
                 },
                 Shelf.EMPTY,
                 Corrections.NONE,
+                code -> Map.of(),
                 Drawing.KEEP_CURVES,
                 Progress.SILENT);
     }
@@ -115,6 +125,7 @@ public final class Calculation {
                 (name, from, wanted) -> CurveFile.read(curves.find(name, from), as, wanted),
                 shelf,
                 corrections,
+                marks,
                 drawing,
                 progress);
     }
@@ -122,19 +133,26 @@ public final class Calculation {
     /** Returns the calculation that finds the instruments that its sheet names here. */
     public Calculation with(Shelf instruments) {
         return new Calculation(
-                method, sheet, recordings, instruments, corrections, drawing, progress);
+                method, sheet, recordings, instruments, corrections, marks, drawing, progress);
     }
 
     Calculation with(Corrections cells) {
-        return new Calculation(method, sheet, recordings, shelf, cells, drawing, progress);
+        return new Calculation(method, sheet, recordings, shelf, cells, marks, drawing, progress);
+    }
+
+    Calculation with(Marks moved) {
+        return new Calculation(
+                method, sheet, recordings, shelf, corrections, moved, drawing, progress);
     }
 
     public Calculation with(Drawing newDrawing) {
-        return new Calculation(method, sheet, recordings, shelf, corrections, newDrawing, progress);
+        return new Calculation(
+                method, sheet, recordings, shelf, corrections, marks, newDrawing, progress);
     }
 
     public Calculation with(Progress newProgress) {
-        return new Calculation(method, sheet, recordings, shelf, corrections, drawing, newProgress);
+        return new Calculation(
+                method, sheet, recordings, shelf, corrections, marks, drawing, newProgress);
     }
 
     /**
@@ -212,6 +230,10 @@ public final class Calculation {
             recorded.addAll(it.channels().keySet());
             findings.addAll(it.findings());
         });
+        Map<String, Integer> moved = marks.of(row.code());
+        description.marks().stream()
+                .filter(mark -> moved.containsKey(mark.name()))
+                .forEach(mark -> builder.mark(mark, moved.get(mark.name())));
         Result result = Result.of(method, builder.build());
         findings.addAll(0, result.findings());
         Result whole = result.withFindings(findings);
@@ -223,7 +245,8 @@ public final class Calculation {
                 row.asTheyCame(file),
                 whole,
                 drawing == Drawing.KEEP_CURVES
-                        ? recording.flatMap(it -> Thinning.of(description, it, result.marks()))
+                        ? recording.flatMap(it -> Thinning.of(
+                                description, it, result.marks(), moved.keySet()))
                         : Optional.empty(),
                 Optional.empty());
     }

@@ -1,6 +1,7 @@
 package org.twinbar.study;
 
 import java.util.Map;
+import java.util.Set;
 import org.twinbar.method.Channel;
 import org.twinbar.method.Mark;
 
@@ -12,6 +13,7 @@ import org.twinbar.method.Mark;
  * @param x values of {@code across}, in its unit
  * @param y values of {@code up}, in its unit
  * @param marks the places that the method found, as rows of this thinned record
+ * @param moved those of them that a person put there
  * @param file the file that it came in
  * @param rowsRead how many rows the file has
  */
@@ -21,6 +23,7 @@ public record Curve(
         double[] x,
         double[] y,
         Map<Mark, Integer> marks,
+        Set<Mark> moved,
         KeptFile file,
         int rowsRead) {
 
@@ -30,5 +33,6 @@ public record Curve(
                     "%s has %s rows across and %s up".formatted(file.name(), x.length, y.length));
         }
         marks = Ordered.copy(marks);
+        moved = Set.copyOf(moved);
     }
 }

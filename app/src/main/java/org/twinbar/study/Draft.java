@@ -178,10 +178,7 @@ final class Draft {
     void correct(String method, String code, String column, String text, String why) {
         State state = state();
         State.OfSpecimen specimen = specimen(state, method, code);
-        JudgedSpecimen judged = judge(state, "").specimensOf(method).stream()
-                .filter(it -> it.code().equals(code))
-                .findFirst()
-                .orElseThrow();
+        JudgedSpecimen judged = specimen(method, code);
         List<String> columns = judged.readings().stream().map(Reading::column).toList();
         Reading reading = judged.readings().stream()
                 .filter(it -> it.column().equals(column))
@@ -201,7 +198,15 @@ final class Draft {
                 state.lastSpoken(cell).map(State.Spoken::entry));
     }
 
-    private State.OfSpecimen specimen(State state, String method, String code) {
+    /** Returns a specimen as it is judged now. */
+    JudgedSpecimen specimen(String method, String code) {
+        return judge(state(), "").specimensOf(method).stream()
+                .filter(it -> it.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    State.OfSpecimen specimen(State state, String method, String code) {
         State.KeptTest test = state.test(method)
                 .orElseThrow(
                         () -> new InputException("the study has no %s test".formatted(method)));

@@ -123,6 +123,7 @@ final class Judging {
                         .with(state.shelf())
                         .with((Handed) (name, from) -> curve(test, name))
                         .with(state.corrections(test.id()))
+                        .with((Calculation.Marks) code -> state.moved().of(test.id(), code))
                         .with(progress)
                         .run(table, test.table());
         used.add(calculated.used());

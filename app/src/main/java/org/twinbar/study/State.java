@@ -38,6 +38,7 @@ final class State {
     private final List<Change> history = new ArrayList<>();
     private final List<Publication> published = new ArrayList<>();
     private final MakingState making = new MakingState();
+    private final MovedMarks moved = new MovedMarks();
 
     private final Shelf shelf;
 
@@ -117,6 +118,8 @@ final class State {
             leaveOut(entry, value);
         } else if (entry.aspect().equals(Aspect.READING.word())) {
             correct(entry, value);
+        } else if (entry.aspect().equals(Aspect.MARK.word())) {
+            history.add(moved.take(entry, value));
         } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
             photo(entry, value);
         } else if (entry.aspect().equals(Aspect.PUBLISHED.word())) {
@@ -295,6 +298,10 @@ final class State {
     /** Returns what was published, the oldest first. */
     List<Publication> published() {
         return published;
+    }
+
+    MovedMarks moved() {
+        return moved;
     }
 
     MakingState making() {

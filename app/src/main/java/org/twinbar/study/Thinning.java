@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Mark;
@@ -23,10 +25,14 @@ final class Thinning {
     /**
      * Returns the first channel of the method that was recorded, over the next one that was.
      *
+     * @param movedByHand names of the marks that a person put where they are
      * @return nothing where fewer than two channels were recorded, or the record has no row
      */
     static Optional<Curve> of(
-            Description description, Recordings.Recording recording, Map<Mark, OptionalInt> marks) {
+            Description description,
+            Recordings.Recording recording,
+            Map<Mark, OptionalInt> marks,
+            Set<String> movedByHand) {
         List<Channel> recorded = description.channels().stream()
                 .filter(recording.channels()::containsKey)
                 .toList();
@@ -49,6 +55,9 @@ final class Thinning {
                 pick(x, kept),
                 pick(y, kept),
                 moved,
+                moved.keySet().stream()
+                        .filter(mark -> movedByHand.contains(mark.name()))
+                        .collect(Collectors.toSet()),
                 KeptFile.of(recording.source()),
                 recording.rows()));
     }

@@ -247,6 +247,11 @@ public final class Workspace implements AutoCloseable {
                 : Judging.withReadings(judge(study, Progress.SILENT).specimens());
     }
 
+    /** Returns what moves marks on curves. */
+    public Marking marking() {
+        return new Marking(this);
+    }
+
     void change(Act act, StudyName study, java.util.function.Consumer<Draft> change) {
         List<Entry> before = store.about(study.id().toString());
         boolean done = before.stream().anyMatch(entry -> act.wrote(entry.id()));

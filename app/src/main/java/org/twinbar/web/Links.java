@@ -30,6 +30,15 @@ public final class Links {
         return specimens(study) + "/" + path(specimen);
     }
 
+    static String specimen(StudyName study, String code, String method) {
+        return specimens(study) + "/" + encoded(code) + "?test=" + encoded(method);
+    }
+
+    /** Returns where marks on a specimen's curve are moved. */
+    public static String marks(StudyName study, JudgedSpecimen specimen) {
+        return study(study) + "/marks/" + encoded(specimen.code());
+    }
+
     public static String curve(StudyName study, JudgedSpecimen specimen) {
         return study(study) + "/curves/" + path(specimen);
     }

@@ -35,7 +35,7 @@ public record ShownSpecimen(
         List<Finding> findings,
         List<KeptFile> files,
         Optional<String> picture,
-        List<Named> marks,
+        List<Marked> marks,
         Optional<JudgedSpecimen> before,
         Optional<JudgedSpecimen> after) {
 
@@ -45,6 +45,17 @@ public record ShownSpecimen(
         files = List.copyOf(files);
         marks = List.copyOf(marks);
     }
+
+    /**
+     * A mark on the curve.
+     *
+     * @param name of the mark
+     * @param label what people call it
+     * @param where it stands, both ways
+     * @param along where it stands along what runs across, as a person would type it
+     * @param moved whether a person put it there
+     */
+    public record Marked(String name, String label, String where, String along, boolean moved) {}
 
     /** A value by its name. */
     public record Named(String name, String value) {}
@@ -102,15 +113,18 @@ public record ShownSpecimen(
                                 specimen.code(), curve.x(), curve.y(), marked))))));
     }
 
-    private static List<Named> marks(Curve curve) {
-        List<Named> marks = new ArrayList<>();
+    private static List<Marked> marks(Curve curve) {
+        List<Marked> marks = new ArrayList<>();
         curve.marks()
-                .forEach((mark, row) -> marks.add(new Named(
+                .forEach((mark, row) -> marks.add(new Marked(
+                        mark.name(),
                         mark.label(),
                         "%s, %s"
                                 .formatted(
                                         at(curve.up(), curve.y()[row]),
-                                        at(curve.across(), curve.x()[row])))));
+                                        at(curve.across(), curve.x()[row])),
+                        at(curve.across(), curve.x()[row]),
+                        curve.moved().contains(mark))));
         return marks;
     }
 

@@ -71,6 +71,16 @@ final class StudyPages {
     }
 
     private void specimen(Context request) {
+        specimen(request, Form.EMPTY, "");
+    }
+
+    /**
+     * Shows a specimen.
+     *
+     * @param form what was typed about a mark, where that was refused
+     * @param trouble why, in a sentence; empty where all is well
+     */
+    void specimen(Context request, Form form, String trouble) {
         StudyName study = find(request);
         JudgedStudy now = judge(study);
         JudgedSpecimen specimen = specimen(request, now);
@@ -82,6 +92,8 @@ final class StudyPages {
         with.put("shown", ShownSpecimen.of(now, specimen));
         with.put("rig", typed ? Links.rig(study, specimen.method()) : "");
         with.put("photos", typed ? photos(study, specimen) : List.of());
+        with.put("form", form);
+        with.put("trouble", trouble);
         Pages.show(request, "specimen", with);
     }
 
@@ -106,7 +118,8 @@ final class StudyPages {
 
     private static JudgedSpecimen specimen(Context request, JudgedStudy study) {
         String code = request.pathParam("code");
-        String test = request.queryParam("test");
+        String asked = request.queryParam("test");
+        String test = asked == null ? request.formParam("test") : asked;
         return study.specimens().stream()
                 .filter(it -> it.code().equals(code))
                 .filter(it -> test == null || it.method().equals(test))
@@ -153,7 +166,7 @@ final class StudyPages {
         return judged.of(study).study();
     }
 
-    private StudyName find(Context request) {
+    StudyName find(Context request) {
         String id = request.pathParam("study");
         return workspace.studies().stream()
                 .filter(study -> study.id().toString().equals(id))

@@ -89,7 +89,9 @@ public final class WebServer implements AutoCloseable {
         Assets.routes(routes);
         new Doors(workspace).routes(routes);
         new TrialPages(workspace, methods, trials).routes(routes);
-        new StudyPages(workspace).routes(routes);
+        StudyPages studies = new StudyPages(workspace);
+        studies.routes(routes);
+        new MarkPages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);

@@ -146,6 +146,13 @@
                 act();
             }
         });
+        live.addEventListener("click", () => {
+            const open = section.querySelector(".marks details[open] [data-along]");
+            const row = plot.cursor.idx;
+            if (open && row !== null && row !== undefined) {
+                open.value = Number(curve.x[row].toPrecision(6)) + " " + curve.across.unit;
+            }
+        });
         addEventListener("resize", () => plot.setSize({ width: live.clientWidth, height: height() }));
         matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
             plot.destroy();

@@ -267,6 +267,7 @@ public final class Studies {
                         travel,
                         force,
                         marks,
+                        java.util.Set.of(),
                         file(code + ".csv"),
                         rows)),
                 out);

@@ -96,4 +96,28 @@ class WebServerTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("port " + taken + " is taken");
     }
+
+    @Test
+    void movesAMarkAndShowsWhatWasTypedWhereItIsRefused() {
+        String page = served.study() + "/specimens/FP1?test=tensile";
+        assertThat(served.get(page).body()).contains("Marks on it", "Move it", "Put it there");
+        java.util.Map<String, String> form = new java.util.HashMap<>(java.util.Map.of(
+                "act", java.util.UUID.randomUUID().toString(),
+                "test", "tensile",
+                "mark", "peak",
+                "at", "900 mm",
+                "why", "a spike",
+                "do", "put"));
+        java.net.http.HttpResponse<String> refused =
+                served.post(served.study() + "/marks/FP1", form);
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("lies off the curve", "value=\"900 mm\"", "a spike");
+        form.put("at", "0,5 mm");
+        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode()).isEqualTo(303);
+        assertThat(served.get(page).body()).contains("put there by hand", "Let the method find it");
+        form.put("do", "find");
+        form.put("act", java.util.UUID.randomUUID().toString());
+        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode()).isEqualTo(303);
+        assertThat(served.get(page).body()).doesNotContain("put there by hand");
+    }
 }
