@@ -3,21 +3,17 @@ package org.twinbar.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.exchange.InputException;
 import org.twinbar.planning.PlannedGroup;
-import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
 import org.twinbar.study.Act;
 import org.twinbar.study.Making;
@@ -27,11 +23,8 @@ import org.twinbar.study.Registered.Measured;
 import org.twinbar.study.Registered.Moment;
 import org.twinbar.study.Registered.Step;
 import org.twinbar.study.StudyName;
-import org.twinbar.study.Treating;
 import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
-import org.twinbar.treatment.Coated;
-import org.twinbar.treatment.Waiting;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,12 +42,10 @@ import picocli.CommandLine.Spec;
             RegisterCommand.Measure.class,
             RegisterCommand.NoteFate.class,
             RegisterCommand.KeepPhoto.class,
-            RegisterCommand.Clock.class,
-            RegisterCommand.FilmOf.class,
+            RegisterClockCommand.class,
+            RegisterFilmCommand.class,
         })
 final class RegisterCommand implements Runnable {
-
-    private static final Unit SECONDS = Unit.of("s");
 
     @Spec
     @Nullable
@@ -365,193 +356,4 @@ final class RegisterCommand implements Runnable {
         }
     }
 
-    /** Tells what may be tested. */
-    @Command(
-            name = "clock",
-            description = "Tells what is still curing or conditioning, and what may be tested.",
-            mixinStandardHelpOptions = true,
-            sortOptions = false)
-    static final class Clock implements Callable<Integer> {
-        private final Context context;
-
-        @Mixin
-        PlanCommand.OfStudy of = new PlanCommand.OfStudy();
-
-        @Option(
-                names = "--cure",
-                paramLabel = "TIME",
-                description = "From treatment until cured, kept with the study; 7 d unless said.")
-        @Nullable
-        String cure;
-
-        @Option(
-                names = "--condition",
-                paramLabel = "TIME",
-                description = "In the test's air after that, kept likewise; 88 h unless said.")
-        @Nullable
-        String condition;
-
-        @Mixin
-        When when = new When();
-
-        @Option(names = "--json", description = "Writes JSON.")
-        boolean json;
-
-        Clock(Context context) {
-            this.context = context;
-        }
-
-        @Override
-        public Integer call() {
-            try (Workspace open = context.openThere(of.workspace.folder)) {
-                StudyName study = open.study(of.study);
-                if (cure != null || condition != null) {
-                    open.treating()
-                            .waiting(
-                                    Act.by(StudyCommand.WHO),
-                                    study,
-                                    new Waiting(
-                                            time("--cure", cure, Waiting.USUAL_CURE),
-                                            time(
-                                                    "--condition",
-                                                    condition,
-                                                    Waiting.USUAL_CONDITION)));
-                }
-                ZonedDateTime now = when.at(open).orElseGet(open.treating()::now);
-                List<Treating.Standing> all = open.treating().clock(study, now.toInstant());
-                if (json) {
-                    json(all);
-                } else {
-                    context.terminal().out().print(text(all, now));
-                }
-            }
-            return Cli.DONE;
-        }
-
-        private static Duration time(String option, @Nullable String text, Duration unlessSaid) {
-            return text == null
-                    ? unlessSaid
-                    : Duration.ofSeconds(Math.round(Typed.in(SECONDS, option, text)));
-        }
-
-        private void json(List<Treating.Standing> all) {
-            Json.write(
-                    context.terminal().out(),
-                    out -> out.list("specimens", list -> {
-                        for (Treating.Standing each : all) {
-                            list.object(one -> {
-                                one.put("specimen", each.specimen().code())
-                                        .put(
-                                                "waits",
-                                                each.stand()
-                                                        .waits()
-                                                        .name()
-                                                        .toLowerCase(Locale.ROOT));
-                                if (each.stand().until().isPresent()) {
-                                    one.put("until", each.stand().until().get().toString());
-                                }
-                            });
-                        }
-                    }));
-        }
-
-        private static String text(List<Treating.Standing> all, ZonedDateTime now) {
-            Aligned rows = new Aligned();
-            for (Waiting.For waits : Waiting.For.values()) {
-                List<Treating.Standing> some = all.stream()
-                        .filter(each -> each.stand().waits() == waits)
-                        .toList();
-                if (!some.isEmpty()) {
-                    String until = some.stream()
-                            .flatMap(each -> each.stand().until().stream())
-                            .max(java.util.Comparator.naturalOrder())
-                            .map(it -> "until " + it.atZone(now.getZone()).toLocalDateTime())
-                            .orElse("");
-                    rows.row(
-                            waits.words(),
-                            Integer.toString(some.size()),
-                            until,
-                            String.join(
-                                    ", ",
-                                    some.stream()
-                                            .map(each -> each.specimen().code())
-                                            .toList()));
-                }
-            }
-            return rows.toString();
-        }
-    }
-
-    /** Tells the films. */
-    @Command(
-            name = "film",
-            description = "Tells the film on each specimen from the mass that it gained.",
-            mixinStandardHelpOptions = true,
-            sortOptions = false)
-    static final class FilmOf implements Callable<Integer> {
-        private final Context context;
-
-        @Mixin
-        PlanCommand.OfStudy of = new PlanCommand.OfStudy();
-
-        @Option(
-                names = "--density",
-                required = true,
-                paramLabel = "D",
-                description = "Of the cured film, in g/cm³ where no unit stands.")
-        String density = "";
-
-        @Option(
-                names = "--scale",
-                paramLabel = "STEP",
-                description = "Smallest step of the scale; 0.01 g unless said.")
-        String scale = "0.01 g";
-
-        @Option(
-                names = "--area",
-                paramLabel = "AREA",
-                description = "Of one specimen; that of its standard shape unless said.")
-        @Nullable
-        String area;
-
-        FilmOf(Context context) {
-            this.context = context;
-        }
-
-        @Override
-        public Integer call() {
-            try (Workspace open = context.openThere(of.workspace.folder)) {
-                StudyName study = open.study(of.study);
-                open.treating()
-                        .film(
-                                Act.by(StudyCommand.WHO),
-                                study,
-                                Typed.in(Typed.DENSITY, "--density", density),
-                                Typed.in(Typed.GRAMS, "--scale", scale),
-                                area == null
-                                        ? OptionalDouble.empty()
-                                        : OptionalDouble.of(Typed.in(
-                                                Typed.SQUARE_MILLIMETRES, "--area", area)));
-                Coated coated = open.plans().forTreating(study).coated().orElseThrow();
-                Aligned rows = new Aligned();
-                coated.films()
-                        .forEach(it -> rows.row(
-                                it.specimen(),
-                                Written.value(it.micrometres(), it.uncertainty(), "µm")));
-                context.terminal().out().print(rows);
-                context.terminal()
-                        .out()
-                        .println("mean %s µm, standard deviation %s µm"
-                                .formatted(
-                                        Written.number(coated.mean(), 3),
-                                        Written.number(coated.deviation(), 2)));
-                coated.findings()
-                        .forEach(it -> context.terminal()
-                                .out()
-                                .print(ComparisonsText.wrapped(
-                                        it.level().word() + ": " + it.text(), "")));
-            }
-            return Cli.DONE;
-        }
-    }
 }

@@ -204,7 +204,7 @@ final class StudyAskCommand implements Callable<Integer> {
             text.append("\nnot for this bench: ").append(off.topic()).append('\n');
             off.conditions()
                     .forEach(it -> text.append(ComparisonsText.wrapped(
-                            "- " + it.text() + " Evidence: " + it.evidence() + ".", "  ")));
+                            "- " + it.text() + " Shown by: " + it.evidence() + ".", "  ")));
             text.append(ComparisonsText.wrapped(off.whoDecides(), "  "));
         }
         guided.advice().forEach(it -> text.append('\n').append(ComparisonsText.wrapped(it, "")));

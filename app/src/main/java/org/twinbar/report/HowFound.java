@@ -35,7 +35,7 @@ final class HowFound {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "published", "What was published", new PublishedBefore(study).blocks()));
-        sections.add(new Section("planned", "Planned and made", PlannedAndMade.of(study.making())));
+        sections.addAll(HowMade.of(study));
         sections.add(new Section("method", "Method", found.methods()));
         sections.add(new Section("cautions", "Cautions", found.cautions()));
         sections.add(new Section("instruments", "Instruments", found.instruments()));
@@ -109,6 +109,7 @@ final class HowFound {
         for (MethodUsed used : study.methods()) {
             used.description().cautions().stream().map(Caution::text).forEach(texts::add);
         }
+        study.making().recipes().values().forEach(recipe -> texts.addAll(recipe.cautions()));
         return texts.isEmpty()
                 ? List.of()
                 : List.of(new Block.Sentences(List.copyOf(texts), Sheet.Weight.ATTENTION));

@@ -17,11 +17,17 @@ final class SeenFindings {
     private SeenFindings() {}
 
     /** A finding and where it was seen: a specimen's code, or empty for the whole study. */
+    /** What is to be said of a plan stands beside the plan. */
+    private static final String OF_THE_PLAN = "plan-";
+
     private record Seen(Finding finding, String specimen) {}
 
     static List<Block> of(JudgedStudy study) {
         List<Seen> all = new ArrayList<>();
         study.findings().forEach(finding -> all.add(new Seen(finding, "")));
+        study.making().findings().stream()
+                .filter(finding -> !finding.code().startsWith(OF_THE_PLAN))
+                .forEach(finding -> all.add(new Seen(finding, "")));
         for (JudgedSpecimen specimen : study.specimens()) {
             for (Finding finding : specimen.result().findings()) {
                 all.add(new Seen(finding, specimen.code()));

@@ -67,6 +67,7 @@ final class Judging {
         Judging judging = new Judging(state, methods, files, progress);
         state.tests().forEach(judging::calculate);
         judging.lookForSingleBatches();
+        judging.read.addAll(state.making().treating().files());
         List<JudgedClaim> claims = state.claims().stream().map(judging::judge).toList();
         StudyFile.Head head = state.head();
         return new JudgedStudy(

@@ -12,6 +12,7 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.study.Registered.Step;
+import org.twinbar.treatment.Film;
 import org.twinbar.treatment.Procedure;
 import org.twinbar.treatment.Scale;
 import org.twinbar.treatment.TreatmentException;
@@ -123,6 +124,7 @@ public final class Treating {
             Act act, StudyName study, double density, double scaleStep, OptionalDouble area) {
         workspace.change(act, study, draft -> {
             new Scale(scaleStep);
+            new Film(area.orElse(1), density);
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("density", density);
             value.put("step", scaleStep);

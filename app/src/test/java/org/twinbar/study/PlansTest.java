@@ -252,7 +252,9 @@ class PlansTest {
         assertThat(width.mean()).isEqualTo(10.01, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(width.least()).isEqualTo(9.98);
         assertThat(width.spread()).isEqualTo(0.05, org.assertj.core.api.Assertions.within(1e-12));
-        assertThat(one.gained())
+        assertThat(one.gained()).as("the gain tells the group").isEmpty();
+        Registered whole = workspace.plans().forTreating(study).specimen(code).orElseThrow();
+        assertThat(whole.gained())
                 .hasValueCloseTo(0.4, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(one.photos()).hasSize(1);
         assertThat(one.fate().kind()).isEqualTo(Fate.Kind.MADE);

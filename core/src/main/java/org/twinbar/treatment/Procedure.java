@@ -179,7 +179,7 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
             double rampPerMinute,
             double coolPerMinute) {
 
-        /** @throws TreatmentException unless it heats up, holds and cools, within an oven's reach */
+        /** @throws TreatmentException unless it heats up, holds and cools within an oven's reach */
         public Annealing {
             requireOven(startCelsius);
             requireOven(holdCelsius);

@@ -10,7 +10,6 @@ import org.twinbar.method.Answering;
 import org.twinbar.method.Answering.Better;
 import org.twinbar.method.Input;
 import org.twinbar.method.Property;
-import org.twinbar.method.Property.Basis;
 import org.twinbar.method.Property.Scale;
 import org.twinbar.planning.AllClear;
 import org.twinbar.planning.PlanException;
@@ -68,7 +67,7 @@ final class TopicGuide {
                         way.answering().how(),
                         "gives the %s, by the test '%s'"
                                 .formatted(
-                                        label(way.answering().property()),
+                                        PropertyWords.label(way.answering().property()),
                                         way.description().title())))
                 .toList();
         Optional<String> only =
@@ -105,13 +104,13 @@ final class TopicGuide {
                         property.scale() == Scale.RATIO ? said.change() : Optional.empty(),
                         Need.OPTIONAL);
             }
-            worth = worth(property, expect, claimed);
+            worth = worth(property, expect);
         }
         if (prompts.stream().noneMatch(Prompt::waits)) {
             for (Optional<PrintOrientation> orientation : orientations) {
                 proposals.add(new Proposal(
                         topic,
-                        name(property, orientation, orientations.size()),
+                        PropertyWords.name(property, orientation),
                         way.description().name(),
                         property,
                         expect,
@@ -126,7 +125,7 @@ final class TopicGuide {
                                                 == answering.property().scale()
                                 ? answering.usualScatter()
                                 : java.util.OptionalDouble.empty(),
-                        looksLike(property, level, worth)));
+                        PropertyWords.looksLike(property, level, worth)));
             }
         }
     }
@@ -141,7 +140,7 @@ final class TopicGuide {
             return main;
         }
         List<Option> options = siblings.stream()
-                .map(it -> new Option(it.name(), basis(it.basis()), "gives the " + label(it)))
+                .map(it -> new Option(it.name(), PropertyWords.basis(it.basis()), "gives the " + PropertyWords.label(it)))
                 .toList();
         Optional<String> chosen = choice(
                 "per",
@@ -153,16 +152,6 @@ final class TopicGuide {
                 .filter(it -> it.name().equals(chosen.orElse("")))
                 .findFirst()
                 .orElse(main);
-    }
-
-    private static String basis(Basis basis) {
-        return switch (basis) {
-            case PART -> "the part: what it carries or takes";
-            case SECTION -> "the material: per section as it is tested, a coat included";
-            case SECTION_BEFORE -> "the part, as if its section were the one before treatment";
-            case MASS -> "the part, per gram";
-            case NONE -> "neither: what it is counted in can't be added to";
-        };
     }
 
     private List<Optional<PrintOrientation>> orientations(Answering answering) {
@@ -289,13 +278,13 @@ final class TopicGuide {
         List<String> others = ways.stream()
                 .filter(way -> way.answering().property().scale() == Scale.RATIO)
                 .map(way -> "the %s (how = %s)"
-                        .formatted(label(way.answering().property()), way.value()))
+                        .formatted(PropertyWords.label(way.answering().property()), way.value()))
                 .toList();
         String wayOut = parts > MANY_PARTS && !others.isEmpty()
                 ? "; %s answers with far fewer".formatted(String.join(", or ", others))
                 : "";
         advice.add("To show that %s of parts pass '%s' takes %s of them, all of which pass%s."
-                .formatted(of, label(property), parts, wayOut));
+                .formatted(of, PropertyWords.label(property), parts, wayOut));
     }
 
     private String expected(Answering answering) {
@@ -314,7 +303,7 @@ final class TopicGuide {
                 .orElse(answering.better().word());
     }
 
-    private Optional<String> worth(Property property, String expect, Optional<String> claimed) {
+    private Optional<String> worth(Property property, String expect) {
         boolean same = expect.equals(Better.UNCHANGED.word());
         return size(
                 "worth",
@@ -339,7 +328,7 @@ final class TopicGuide {
         Prompt prompt = new Prompt(
                 key(name),
                 question,
-                why + (level ? "" : relative ? " In per cent." : " In " + unit(property) + "."),
+                why + (level ? "" : relative ? " In per cent." : " In " + PropertyWords.unit(property) + "."),
                 List.of(),
                 given.of(key(name)).or(() -> usual),
                 need,
@@ -361,11 +350,6 @@ final class TopicGuide {
         return quantity.unit().equals(Unit.ONE)
                 ? quantity.value()
                 : quantity.differenceIn(property.unit());
-    }
-
-    private static String unit(Property property) {
-        String symbol = property.unit().symbol();
-        return symbol.isEmpty() ? "steps" : symbol;
     }
 
     private static double read(
@@ -398,41 +382,5 @@ final class TopicGuide {
 
     private String key(String name) {
         return topic.replace(' ', '-') + "." + name;
-    }
-
-    private static String name(
-            Property property, Optional<PrintOrientation> orientation, int orientations) {
-        String label = label(property);
-        return orientation
-                .filter(it -> orientations > 0)
-                .map(it -> "%s, %s".formatted(label, it.word()))
-                .orElse(label);
-    }
-
-    private static String label(Property property) {
-        return property.label().substring(0, 1).toLowerCase(Locale.ROOT)
-                + property.label().substring(1);
-    }
-
-    private static String looksLike(
-            Property property, Optional<Proposal.Level> level, Optional<String> worth) {
-        if (level.isPresent()) {
-            return "The answer will say what %s of parts reach at least, and whether that clears %s."
-                    .formatted(
-                            level.get().of(), level.get().at().orElse("'" + label(property) + "'"));
-        }
-        String as = switch (property.scale()) {
-            case RATIO -> "per cent more or less than the control";
-            case INTERVAL -> "a difference in " + unit(property);
-            case YES_NO -> "a difference of the shares that pass";
-            case TIME_TO_EVENT -> "how much sooner or later it happens";
-            case RANK -> "the chance that a treated part is ranked above an untreated one";
-        };
-        return "The answer will be the change of the %s as %s, with its interval, held against no change%s."
-                .formatted(
-                        label(property),
-                        as,
-                        worth.map(it -> " and against the %s worth having".formatted(it))
-                                .orElse(""));
     }
 }
