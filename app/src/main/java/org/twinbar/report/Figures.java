@@ -1,5 +1,9 @@
 package org.twinbar.report;
 
+import java.util.Optional;
+import org.twinbar.instrument.Allowed;
+import org.twinbar.instrument.Calibration;
+
 /**
  * Pictures as SVG text that stands inline in a page, in a file of its own, or in a PDF.
  *
@@ -48,6 +52,17 @@ public final class Figures {
     /** Returns shares of a whole as bars. */
     public static String parts(Parts parts) {
         return PartsFigure.of(parts);
+    }
+
+    /** Returns the readings of a calibration over their references, with the line. */
+    public static String calibration(Calibration calibration, String unit) {
+        return CalibrationFigure.line(calibration, unit);
+    }
+
+    /** Returns what lies between the readings of a calibration and its line. */
+    public static String residuals(
+            Calibration calibration, String unit, Optional<Allowed> allowed) {
+        return CalibrationFigure.residuals(calibration, unit, allowed);
     }
 
     /** Returns the style sheet that pictures need beside the theme. */

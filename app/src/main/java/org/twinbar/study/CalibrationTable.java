@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.twinbar.exchange.Table;
 import org.twinbar.instrument.Calibration;
 import org.twinbar.instrument.Calibration.Point;
 import org.twinbar.instrument.Reference;
+import org.twinbar.quantity.Numbers;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
 
@@ -37,6 +39,38 @@ public final class CalibrationTable {
     /** @throws InputException where there is no such table, or a column is missing */
     public static CalibrationTable of(Table table) {
         return new CalibrationTable(table);
+    }
+
+    /**
+     * Makes a table of pairs that were typed, a line each, reference first; a decimal comma is one,
+     * so that a blank, a tab or a semicolon parts the two.
+     *
+     * @throws InputException where a line is not two numbers
+     */
+    public static Upload typed(String pairs, Unit unit) {
+        String in = unit.symbol().isEmpty() ? "" : " (" + unit.symbol() + ")";
+        StringBuilder table = new StringBuilder("reference%s;reading%s\n".formatted(in, in));
+        int line = 0;
+        for (String pair : pairs.strip().split("\\R")) {
+            line++;
+            String[] numbers = pair.strip().split("[;\\s]+");
+            if (numbers.length != 2) {
+                throw new InputException(
+                        "line %s, '%s': must be two numbers, the reference and the reading"
+                                .formatted(line, pair.strip()));
+            }
+            table.append(number(numbers[0], line)).append(';');
+            table.append(number(numbers[1], line)).append('\n');
+        }
+        return Upload.of("typed by hand", table.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static double number(String text, int line) {
+        try {
+            return Numbers.parse(text);
+        } catch (QuantityException e) {
+            throw new InputException("line %s: %s".formatted(line, e.getMessage()));
+        }
     }
 
     private Column column(String name) {

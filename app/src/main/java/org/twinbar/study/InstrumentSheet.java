@@ -128,7 +128,8 @@ public record InstrumentSheet(
         return OptionalInt.of((int) days);
     }
 
-    private Optional<Allowed> allowed(Calibration calibration) {
+    /** Returns how far a reading of this calibration may lie from its line. */
+    public Optional<Allowed> allowed(Calibration calibration) {
         return limitOver(calibration.highest() - calibration.lowest());
     }
 

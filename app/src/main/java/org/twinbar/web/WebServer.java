@@ -95,6 +95,8 @@ public final class WebServer implements AutoCloseable {
         new MakingPages(workspace, methods).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);
+        new InstrumentPages(workspace).routes(routes);
+        new BenchPages(workspace, methods).routes(routes);
     }
 
     private static void refusals(RoutesConfig routes) {

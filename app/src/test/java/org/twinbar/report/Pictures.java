@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.twinbar.instrument.Allowed;
+import org.twinbar.instrument.Calibration;
+import org.twinbar.instrument.Reference;
 import org.twinbar.statistics.LeftOver;
 import org.twinbar.statistics.Lifetime;
 
@@ -205,6 +208,11 @@ final class Pictures {
                                         70,
                                         70,
                                         70.2)))));
+        all.put("calibration", Figures.calibration(calibration(), "N"));
+        all.put(
+                "residuals",
+                Figures.residuals(
+                        calibration(), "N", Optional.of(new Allowed(1, "0.5 % of the range"))));
         all.put("mark supported", mark(1.08, 1.18));
         all.put("mark too small", mark(0.99, 1.03));
         all.put("mark contradicted", mark(0.8, 0.93));
@@ -212,6 +220,16 @@ final class Pictures {
         all.put("mark open", mark(0.9, 1.2));
         all.put("mark no interval", mark(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
         return all;
+    }
+
+    private static Calibration calibration() {
+        List<Calibration.Point> points = new ArrayList<>();
+        double[] values = {0, 50, 100, 150, 200, 150, 100, 50, 0};
+        double[] shown = {0.3, 50.6, 101.2, 151.6, 201.7, 152, 101.5, 50.9, 0.4};
+        for (int i = 0; i < values.length; i++) {
+            points.add(new Calibration.Point(values[i], shown[i]));
+        }
+        return Calibration.of(points, 0.1, Reference.exact("weights"));
     }
 
     private static String mark(double low, double high) {

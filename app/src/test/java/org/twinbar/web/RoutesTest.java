@@ -17,6 +17,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.twinbar.study.KeptInstrument;
+import org.twinbar.study.InstrumentSheet;
 import org.twinbar.study.Act;
 import org.twinbar.study.Photo;
 import org.twinbar.study.Typing;
@@ -29,11 +31,17 @@ class RoutesTest {
     static Path folder;
 
     private static Served served;
+    private static KeptInstrument instrument;
     private static Photo photo;
 
     @BeforeAll
     static void serve() {
         served = Served.in(folder);
+        instrument = served.workspace()
+                .instruments()
+                .add(
+                        Act.by("test"),
+                        new InstrumentSheet("Cell A", "load cell", "", "", "", "", ""));
         byte[] jpeg = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
         Typing typing = served.workspace().typing();
         typing.photo(
@@ -170,6 +178,7 @@ class RoutesTest {
                 .replace("<code>", "FP1")
                 .replace("{method}", "tensile")
                 .replace("{photo}", photo.file().sha256())
+                .replace("{instrument}", instrument.id().toString())
                 .replace("/trials/{trial}", trial);
     }
 
