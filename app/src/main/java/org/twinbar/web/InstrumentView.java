@@ -45,7 +45,7 @@ public final class InstrumentView {
                 + instrument
                         .validDays()
                         .stream()
-                        .mapToObj(days -> ", which holds " + Words.count(days, "day"))
+                        .mapToObj(days -> "; a calibration holds " + Words.count(days, "day"))
                         .findFirst()
                         .orElse("");
     }
@@ -93,13 +93,11 @@ public final class InstrumentView {
         String first = shows.isEmpty()
                 ? "Nothing was found wrong with its gain or its zero"
                 : "It shows " + String.join(" and ", shows);
-        return "%s. A corrected reading in the middle of its range is %s, and one beyond %s to %s stands on nothing."
+        return "%s. A corrected reading of %s is uncertain by %s; readings outside %s to %s stand on nothing."
                 .formatted(
                         first,
-                        Written.value(
-                                middle,
-                                correction.uncertaintyAt(middle),
-                                instrument.unit().symbol()),
+                        amount(Written.number(middle, 4)),
+                        amount(Written.uncertainty(correction.uncertaintyAt(middle))),
                         Written.number(calibration.lowest(), 4),
                         amount(Written.number(calibration.highest(), 4)));
     }

@@ -71,7 +71,7 @@ class BenchLookTest {
                 BenchLook.of(METHODS, BenchAsk.of("impact"), Shelf.EMPTY).resolution();
         assertThat(found.levers())
                 .extracting(Lever::change)
-                .contains("What a scale shows under the level arm 86 g instead of 172 g");
+                .contains("What a scale shows under the level arm: 86 g instead of 172 g");
     }
 
     @Test

@@ -81,7 +81,7 @@ record Change(String words, Bench bench, Optional<Readings> readings) {
                         typical,
                         bench,
                         instrument,
-                        "%s with steps of %s instead of %s"
+                        "%s: steps of %s instead of %s"
                                 .formatted(
                                         instrument.name(),
                                         amount(instrument.resolution() / 2, instrument.unit()),
@@ -98,7 +98,7 @@ record Change(String words, Bench bench, Optional<Readings> readings) {
                         typical,
                         bench,
                         instrument,
-                        "%s calibrated twice as well".formatted(instrument.name()),
+                        "%s: calibrated twice as well".formatted(instrument.name()),
                         it -> it.withCalibrationTimes(0.5)));
     }
 
@@ -116,7 +116,7 @@ record Change(String words, Bench bench, Optional<Readings> readings) {
     private static Change sized(
             Typical typical, Bench bench, Response response, Input input, double size) {
         double now = typical.readings().each(input)[0];
-        String words = "%s %s instead of %s"
+        String words = "%s: %s instead of %s"
                 .formatted(
                         input.label(), amount(size * now, input.unit()), amount(now, input.unit()));
         return new Change(words, bench, response.in(() -> typical.on(bench).scale(input, size)));

@@ -98,7 +98,7 @@ class ResolvingTest {
     void aLighterHammerIsFoundWithoutBeingNamed() {
         Lever half = lever(
                 of(pendulum(), "energy", OptionalDouble.empty()),
-                "Mass of the moving pendulum 0.5 kg instead of 1 kg");
+                "Mass of the moving pendulum: 0.5 kg instead of 1 kg");
         checks.row("C5-half-hammer").expects(half.fromInstruments().share().orElseThrow());
         assertThat(half.doubts()).isEmpty();
     }
@@ -119,7 +119,7 @@ class ResolvingTest {
     void aFinerScaleIsHeldAgainstTheOthers() {
         Lever finer = lever(
                 of(pendulum(), "energy", OptionalDouble.empty()),
-                "ruler with steps of 0.5 mm instead of 1 mm");
+                "ruler: steps of 0.5 mm instead of 1 mm");
         checks.row("C5-half-hammer").expects(finer.fromInstruments().share().orElseThrow());
     }
 
