@@ -184,7 +184,11 @@ final class ComparedAnswer {
         if (!comparison.findings().isEmpty()) {
             items.add(new Item(
                     "What limits it",
-                    comparison.findings().stream().map(Finding::text).distinct().toList()));
+                    comparison.findings().stream()
+                            .map(Finding::text)
+                            .map(Answers::capital)
+                            .distinct()
+                            .toList()));
         }
         alike().ifPresent(items::add);
         standing().ifPresent(items::add);
@@ -335,7 +339,7 @@ final class ComparedAnswer {
         comparison.control().flatMap(ComparedAnswer::leftOver).ifPresent(lines::add);
         leftOver(comparison.treated()).ifPresent(lines::add);
         if (found.p() instanceof Amount.Known p) {
-            lines.add("For reference only: p = " + Written.number(p.value(), 2)
+            lines.add("For reference only: p " + Written.p(p.value())
                     + "; no verdict reads it.");
         }
         return lines;

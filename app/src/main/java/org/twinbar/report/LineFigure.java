@@ -4,7 +4,10 @@ import java.awt.BasicStroke;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.axis.NumberAxis;
 
@@ -12,6 +15,7 @@ import org.jfree.chart.axis.NumberAxis;
 final class LineFigure {
 
     private static final int HEIGHT = 300;
+    private static final double RADIUS = 5;
 
     private final Line line;
 
@@ -77,18 +81,34 @@ final class LineFigure {
         brush.canvas().draw(middle);
     }
 
+    /** Specimens at one amount stand beside each other, so that none hides another. */
     private void points(Chart.Brush brush) {
+        Map<Double, List<Map.Entry<Line.Group, Line.Point>>> columns = new TreeMap<>();
         for (Line.Group group : line.groups()) {
             for (Line.Point point : group.points()) {
-                double x = brush.x(point.amount());
-                double y = brush.y(point.value());
-                brush.named(
-                        point.specimen() + ": " + point.written(),
-                        x,
-                        y,
-                        6,
-                        () -> brush.sign(group.sign(), x, y, 5));
+                columns.computeIfAbsent(point.amount(), unused -> new ArrayList<>())
+                        .add(Map.entry(group, point));
             }
+        }
+        columns.values().forEach(column -> column(brush, column));
+    }
+
+    private static void column(
+            Chart.Brush brush, List<Map.Entry<Line.Group, Line.Point>> column) {
+        List<Map.Entry<Line.Group, Line.Point>> rising = column.stream()
+                .sorted(Comparator.comparingDouble(
+                        (Map.Entry<Line.Group, Line.Point> one) -> -one.getValue().value()))
+                .toList();
+        double[] heights =
+                rising.stream().mapToDouble(one -> brush.y(one.getValue().value())).toArray();
+        double[] aside = ClustersFigure.apart(heights, RADIUS);
+        for (int i = 0; i < heights.length; i++) {
+            Line.Point point = rising.get(i).getValue();
+            Sign sign = rising.get(i).getKey().sign();
+            double x = brush.x(point.amount()) + aside[i];
+            double y = heights[i];
+            String name = point.specimen() + ": " + point.written();
+            brush.named(name, x, y, RADIUS + 1, () -> brush.sign(sign, x, y, RADIUS));
         }
     }
 
@@ -96,9 +116,11 @@ final class LineFigure {
         double x = brush.left() + 8;
         double y = brush.top() + 12;
         for (Line.Group group : line.groups()) {
+            double wide = Chart.widthOf(group.name(), Fonts.Weight.REGULAR);
+            brush.ground(x - 7, y - 9, wide + 20, 18);
             brush.sign(group.sign(), x, y, 5);
             brush.text(group.name(), x + 11, y + 5, Theme.INK, Fonts.Weight.REGULAR);
-            x += 11 + Chart.widthOf(group.name(), Fonts.Weight.REGULAR) + 18;
+            x += 11 + wide + 18;
         }
     }
 

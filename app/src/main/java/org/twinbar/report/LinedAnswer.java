@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Found;
 import org.twinbar.decision.Subject;
@@ -32,11 +33,26 @@ final class LinedAnswer {
                 Answers.capital(lined.question()),
                 lined.question(),
                 lined.trend().verdict().word(),
-                Optional.empty(),
+                answer.mark(),
                 String.join(" ", reasons),
                 String.join(" ", reasons.subList(0, Math.min(2, reasons.size()))),
                 answer.trend.points().isEmpty() ? List.of() : List.of(answer.picture()),
                 answer.items());
+    }
+
+    /** Nothing but "no change" is asked of a slope. */
+    private Optional<String> mark() {
+        if (!(trend.overAll().estimate() instanceof Amount.Known known)) {
+            return Optional.empty();
+        }
+        VerdictMark mark = new VerdictMark(
+                0,
+                List.of(),
+                OptionalDouble.of(known.value()),
+                trend.overAll().low().orElse(Double.NEGATIVE_INFINITY),
+                trend.overAll().high().orElse(Double.POSITIVE_INFINITY));
+        return Optional.of(Figures.mark(
+                mark, trend.verdict().word() + ": " + trend.reasons().get(0)));
     }
 
     private Sheet.Picture picture() {
@@ -69,7 +85,7 @@ final class LinedAnswer {
                 trend.line().isEmpty()
                         ? caption
                         : caption
-                                + " Line: fitted; ground: its %s interval."
+                                + " Line: fitted; band: its %s interval."
                                         .formatted(Written.percent(trend.slope().level())));
     }
 
@@ -104,8 +120,8 @@ final class LinedAnswer {
                 : "";
         lines.add(Answers.capital(slope.method()) + df + ".");
         if (slope.p() instanceof Amount.Known p) {
-            lines.add("For reference only: p = " + Written.number(p.value(), 2)
-                    + " of a slope of zero.");
+            lines.add("For reference only: p " + Written.p(p.value())
+                    + " of a slope of zero; no verdict reads it.");
         }
         return lines;
     }

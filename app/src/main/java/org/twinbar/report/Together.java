@@ -71,7 +71,7 @@ final class Together {
 
     private static String p(Amount p) {
         return p instanceof Amount.Known known
-                ? known.value() < 1e-4 ? "below 0.0001" : Written.number(known.value(), 2)
+                ? Written.p(known.value()).replace("= ", "")
                 : "none";
     }
 

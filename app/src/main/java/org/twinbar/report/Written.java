@@ -15,6 +15,7 @@ public final class Written {
     static final String THIN = "\u2009";
     private static final int DIGITS_OF_UNCERTAINTY = 2;
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 4;
+    private static final double SMALLEST_P = 1e-4;
 
     private Written() {}
 
@@ -62,6 +63,11 @@ public final class Written {
     /** Returns {@code 12 %} of a share. */
     public static String percent(double share) {
         return change(100 * share) + THIN + "%";
+    }
+
+    /** Returns {@code = 0.019} of a p; what is smaller than anybody can use is said so. */
+    static String p(double p) {
+        return p < SMALLEST_P ? "below " + number(SMALLEST_P, 1) : "= " + number(p, 2);
     }
 
     /** Returns {@code +13 %} of a ratio. */

@@ -141,10 +141,12 @@ final class PartAndMaterial {
         double variance = treated.varianceOfMean() + control.varianceOfMean();
         Map<String, Double> moves = new TreeMap<>(treated.moves());
         control.moves().forEach((source, move) -> moves.merge(source, -move, Double::sum));
+        double squares = treated.squaresOverDf() + control.squaresOverDf();
         for (double move : moves.values()) {
             variance += move * move;
         }
-        return Optional.of(new SectionGain(ratio, ratio * Math.sqrt(variance)));
+        double df = squares > 0 ? variance * variance / squares : Double.POSITIVE_INFINITY;
+        return Optional.of(new SectionGain(ratio, ratio * Math.sqrt(variance), df));
     }
 
     private Growth growth(String group, Property tested, Property before) {
@@ -201,9 +203,17 @@ final class PartAndMaterial {
 
         /** The scatter, or what the readings' own errors allow where they allow more. */
         double varianceOfMean() {
-            double scatter =
-                    count < 2 ? 0 : Math.max(squares - sum * sum / count, 0) / (count - 1) / count;
-            return Math.max(scatter, ownVariance / count / count);
+            return Math.max(scatter(), ownVariance / count / count);
+        }
+
+        private double scatter() {
+            return count < 2 ? 0 : Math.max(squares - sum * sum / count, 0) / (count - 1) / count;
+        }
+
+        /** Satterthwaite's part of this group; errors that are told are known. */
+        double squaresOverDf() {
+            double own = varianceOfMean();
+            return scatter() >= own && count > 1 ? own * own / (count - 1) : 0;
         }
 
         Map<String, Double> moves() {

@@ -132,6 +132,29 @@ final class Pictures {
                                 List.of("C5"))));
     }
 
+    static Line line(boolean fitted) {
+        List<Line.Point> coated = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            double amount = 80 * (i % 3);
+            double value = 420 + amount / 3 + 5 * (i / 3);
+            coated.add(new Line.Point(
+                    "C" + i, amount, value, Written.number(value, 4) + " N at " + amount + " µm"));
+        }
+        return new Line(
+                "Film in µm",
+                "Largest force in N",
+                List.of(
+                        new Line.Group(
+                                "plain",
+                                Sign.CONTROL,
+                                List.of(new Line.Point("P1", 0, 420, "420 N at 0 µm"))),
+                        new Line.Group("coated", Sign.FIRST, coated)),
+                fitted
+                        ? List.of(
+                                new Line.Place(0, 425, 418, 432), new Line.Place(160, 480, 472, 488))
+                        : List.of());
+    }
+
     static Survival survival() {
         return new Survival(
                 "Time under 120 mm of water in h",
@@ -193,6 +216,8 @@ final class Pictures {
         all.put("many curves", Figures.curves(curves(100, 2_000)));
         all.put("shares", Figures.shares(shares()));
         all.put("survival", Figures.survival(survival()));
+        all.put("line", Figures.line(line(true)));
+        all.put("points without a line", Figures.line(line(false)));
         all.put("parts", Figures.parts(parts()));
         all.put(
                 "three groups",

@@ -3,7 +3,7 @@ package org.twinbar.decision;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.specimen.SectionGain;
-import org.twinbar.statistics.Normal;
+import org.twinbar.statistics.StudentT;
 
 /**
  * The same gain counted per part and per material: a coated bar carries more because it is thicker,
@@ -35,7 +35,7 @@ public record Material(
      * Returns part against material.
      *
      * <p>The excess is X = r/R, r the ratio measured on the first basis and R the expected one; its
-     * ends are X·exp(∓√(a² + b²)), a the distance of ln r to its own end and b = z·u(R)/R. Source:
+     * ends are X·exp(∓√(a² + b²)), a the distance of ln r to its own end and b = t·u(R)/R. Source:
      * METHODS.md H (excess factor); distances to ends combined as for a difference of two estimates
      * (G. Y. Zou, A. Donner, Construction of confidence limits about effect measures, 2008,
      * doi:10.1002/sim.3095).
@@ -56,25 +56,28 @@ public record Material(
             }
         }
         double level = part.found().level();
-        double z = Normal.STANDARD.quantile((1 + level) / 2);
-        Optional<Gain> section = expected.map(gain -> gain(gain, z));
+        Optional<Gain> section = expected.map(gain -> gain(gain, reach(gain, level)));
         Optional<Gain> excess = expected.filter(gain -> part.found().estimate().isKnown())
-                .map(gain -> excess(part.found(), gain, z));
+                .map(gain -> excess(part.found(), gain, reach(gain, level)));
         return new Material(bases, section, excess, words(bases, section, excess));
     }
 
-    private static Gain gain(SectionGain expected, double z) {
-        double half = z * expected.standardUncertainty();
+    private static double reach(SectionGain gain, double level) {
+        return new StudentT(gain.degreesOfFreedom()).twoSided(level);
+    }
+
+    private static Gain gain(SectionGain expected, double t) {
+        double half = t * expected.standardUncertainty();
         return new Gain(
                 expected.ratio(),
                 Amount.of(expected.ratio() - half),
                 Amount.of(expected.ratio() + half));
     }
 
-    private static Gain excess(Found part, SectionGain expected, double z) {
+    private static Gain excess(Found part, SectionGain expected, double t) {
         double measured = part.estimate().orElse(1);
         double ratio = measured / expected.ratio();
-        double b = z * expected.standardUncertainty() / expected.ratio();
+        double b = t * expected.standardUncertainty() / expected.ratio();
         return new Gain(
                 ratio,
                 end(part.low(), measured, ratio, b, -1),
@@ -97,20 +100,17 @@ public record Material(
             text.append(Sentence.ON_BASIS.with(
                             "basis",
                             basis.words(),
-                            "change",
-                            Written.change(found.estimate()),
-                            "interval",
-                            Written.changes(found.low(), found.high())))
+                            "gain",
+                            Written.change(found.estimate(), found.low(), found.high())))
                     .append(' ');
         }
         if (expected.isPresent() && excess.isPresent()) {
             Gain section = expected.get();
             Gain beyond = excess.get();
             text.append(Sentence.SECTION_EXPLAINS.with(
-                            "expected",
-                            Written.change(Amount.of(section.ratio())),
-                            "interval",
-                            Written.changes(section.low(), section.high())))
+                            "gain",
+                            Written.change(
+                                    Amount.of(section.ratio()), section.low(), section.high())))
                     .append(' ')
                     .append(conclusion(beyond)
                             .with("interval", Written.changes(beyond.low(), beyond.high())));

@@ -126,18 +126,18 @@ enum Sentence {
 
     // A line over amounts.
     LINE_FOUND(
-            "From {from} to {to} of {amount}, {label} {moved} by {change} ({interval}, {n} specimens at {k}"
+            "{Label} {moved} by {change} from {from} to {to} of {amount} ({interval}, {n} specimens at {k}"
                     + " amounts)."),
-    LINE_SHOWN("{Label} goes {direction} with {amount}, as it was claimed.", SUPPORTED),
-    LINE_OTHER_WAY("{Label} goes {direction} with {amount}, against what was claimed.", CONTRADICTED),
-    LINE_NOT_FLAT("{Label} goes {direction} with {amount}; it does not stay the same.", CONTRADICTED),
-    LINE_OPEN("Whether {label} goes with {amount} is open.", OPEN),
+    LINE_SHOWN("It goes {direction} with {amount}.", SUPPORTED),
+    LINE_OTHER_WAY("It goes {direction} with {amount}, not {expected}.", CONTRADICTED),
+    LINE_NOT_FLAT("It goes {direction} with {amount} and does not stay the same.", CONTRADICTED),
+    LINE_OPEN("Whether it goes with {amount} is open.", OPEN),
     SLOPE("The slope is {slope} ({interval})."),
-    NO_LINE("There is no line of {label} over {amount}: {reason}.", OPEN),
+    NO_LINE("{Label} has no line over {amount}: {reason}.", OPEN),
 
     // Part against material.
-    ON_BASIS("{Basis}: {change} ({interval})."),
-    SECTION_EXPLAINS("The added section alone explains {expected} ({interval})."),
+    ON_BASIS("{Basis}: {gain}."),
+    SECTION_EXPLAINS("The added section alone explains {gain}, if it carries as the part does."),
     BEYOND_SECTION(
             "The gain goes beyond it by {interval}: the material does more than its section."),
     NOTHING_BEYOND_SECTION("Beyond it there are {interval}: no gain of the material is shown."),

@@ -103,7 +103,10 @@ public final class Several {
                             interval));
             Standing standing = one.standing()
                     .with(new Standing.View(
-                            "judged together with all %s treatments".formatted(treated.size()),
+                            treated.size() == 2
+                                    ? "judged together with both treatments"
+                                    : "judged together with all %s treatments"
+                                            .formatted(treated.size()),
                             held.verdict()));
             among.add(one.with(family, standing, said, finding));
         }

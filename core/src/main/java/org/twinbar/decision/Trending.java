@@ -390,10 +390,10 @@ public final class Trending {
         return List.of(
                 found,
                 said.with(
-                        "label",
-                        question.subject().label(),
                         "direction",
                         direction,
+                        "expected",
+                        fit.slope() < 0 ? "up" : "down",
                         "amount",
                         amount.label()),
                 each);

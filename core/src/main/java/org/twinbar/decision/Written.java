@@ -14,6 +14,7 @@ import org.twinbar.quantity.Unit;
 final class Written {
 
     static final String THIN = "\u2009";
+    private static final String ABOUT = "about ";
 
     /** No bench gives hundredths of a per cent. */
     private static final int MOST_DECIMALS_OF_PERCENT = 2;
@@ -68,34 +69,80 @@ final class Written {
         return Math.min(MOST_DECIMALS, decimals(half / 10));
     }
 
-    /** Returns a ratio as {@code 18 % more} or {@code 3 % less}. */
-    static String change(Amount ratio) {
+    /**
+     * Returns a ratio with its interval as {@code 18 % more (11 to 26 %)}; where the two ends can't
+     * be told apart by the digits that a bench gives, as {@code about 18 % more}.
+     */
+    static String change(Amount ratio, Amount low, Amount high) {
         if (!(ratio instanceof Amount.Known known)) {
             return "not known";
         }
-        double percent = 100 * (known.value() - 1);
-        return fixed(Math.abs(percent), percentDecimals(percent))
+        double percent = percentOf(known);
+        String interval = changes(low, high);
+        boolean about = interval.startsWith(ABOUT);
+        int decimals = about ? plainDecimals(percent) : decimals(low, high);
+        String change = fixed(Math.abs(percent), decimals)
                 + THIN
                 + "%"
                 + (percent < 0 ? " less" : " more");
+        return about ? ABOUT + change : change + " (" + interval + ")";
     }
 
-    /** Returns two ratios as {@code −4 to +2 %}. */
+    /** Returns two ratios as {@code 8 to 14 %}, {@code 5 to 9 % less} or {@code −4 to +2 %}. */
     static String changes(Amount low, Amount high) {
-        return changed(low) + " to " + changed(high) + THIN + "%";
+        int decimals = decimals(low, high);
+        if (!(low instanceof Amount.Known from) || !(high instanceof Amount.Known to)) {
+            return changed(low, decimals) + " to " + changed(high, decimals) + THIN + "%";
+        }
+        double least = percentOf(from);
+        double most = percentOf(to);
+        String one = fixed(least, decimals);
+        if (one.equals(fixed(most, decimals))) {
+            return ABOUT + changed(low, plainDecimals(least)) + THIN + "%";
+        }
+        if (least >= 0) {
+            return one + " to " + fixed(most, decimals) + THIN + "%";
+        }
+        if (most <= 0) {
+            return fixed(-most, decimals) + " to " + fixed(-least, decimals) + THIN + "% less";
+        }
+        return one + " to " + changed(high, decimals) + THIN + "%";
     }
 
-    private static String changed(Amount ratio) {
+    private static String changed(Amount ratio, int decimals) {
         if (!(ratio instanceof Amount.Known known)) {
             return "no bound";
         }
-        double percent = 100 * (known.value() - 1);
-        return (percent > 0 ? "+" : "") + fixed(percent, percentDecimals(percent));
+        double percent = percentOf(known);
+        return (percent > 0 ? "+" : "") + fixed(percent, decimals);
     }
 
-    /** Less than two per cent shows a tenth, so that a bound near nothing keeps its side. */
-    private static int percentDecimals(double percent) {
+    /** Without an interval less than two per cent shows a tenth. */
+    private static int plainDecimals(double percent) {
         return Math.abs(percent) < 2 ? 1 : 0;
+    }
+
+    private static double percentOf(Amount.Known ratio) {
+        return 100 * (ratio.value() - 1);
+    }
+
+    /** As the half-width allows, and more where a bound near nothing would lose its side. */
+    private static int decimals(Amount low, Amount high) {
+        if (!(low instanceof Amount.Known from) || !(high instanceof Amount.Known to)) {
+            return 0;
+        }
+        double half = Math.abs(percentOf(to) - percentOf(from)) / 2;
+        int decimals = half > 0 ? decimalsOfPercent(half) : 0;
+        while (decimals < MOST_DECIMALS_OF_PERCENT
+                && (losesItsSide(percentOf(from), decimals)
+                        || losesItsSide(percentOf(to), decimals))) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static boolean losesItsSide(double percent, int decimals) {
+        return percent != 0 && Math.abs(percent) < StrictMath.pow(10, -decimals) / 2;
     }
 
     private static int decimals(double smallestToShow) {

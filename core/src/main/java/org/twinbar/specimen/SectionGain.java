@@ -5,16 +5,22 @@ package org.twinbar.specimen;
  *
  * @param ratio coated over bare, R
  * @param standardUncertainty of R
+ * @param degreesOfFreedom of that uncertainty; ∞ where it is known
  */
-public record SectionGain(double ratio, double standardUncertainty) {
+public record SectionGain(double ratio, double standardUncertainty, double degreesOfFreedom) {
 
-    /** @throws IllegalArgumentException unless ratio > 0 and u ≥ 0, both finite */
+    /** @throws IllegalArgumentException unless ratio > 0 and u ≥ 0, both finite, and df > 0 */
     public SectionGain {
         Sizes.requirePositive(ratio, "expected ratio");
         if (!(standardUncertainty >= 0 && standardUncertainty < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
                     "The uncertainty of the expected ratio must be zero or more, not %s."
                             .formatted(standardUncertainty));
+        }
+        if (!(degreesOfFreedom > 0)) {
+            throw new IllegalArgumentException(
+                    "The degrees of freedom of the expected ratio must be above zero, not %s."
+                            .formatted(degreesOfFreedom));
         }
     }
 
@@ -38,6 +44,7 @@ public record SectionGain(double ratio, double standardUncertainty) {
         double squares = relativeFilm * relativeFilm
                 + relativeFilmModulus * relativeFilmModulus
                 + relativeCoreModulus * relativeCoreModulus;
-        return new SectionGain(ratio, Math.abs(ratio - 1) * Math.sqrt(squares));
+        return new SectionGain(
+                ratio, Math.abs(ratio - 1) * Math.sqrt(squares), Double.POSITIVE_INFINITY);
     }
 }

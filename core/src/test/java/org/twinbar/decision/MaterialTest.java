@@ -27,17 +27,18 @@ class MaterialTest {
         return Material.of(
                 new Material.OnBasis("per part", part),
                 List.of(),
-                Optional.of(new SectionGain(expected, u)));
+                Optional.of(new SectionGain(expected, u, Double.POSITIVE_INFINITY)));
     }
 
     @Test
     void showsNoGainOfTheMaterialWhereTheSectionExplainsIt() {
-        Material material = material(ratio(1.11, 1.08, 1.14), 1.12, 0);
+        Material material = material(ratio(1.11, 1.079, 1.141), 1.12, 0);
         assertThat(material.words())
                 .isEqualTo(
-                        "Per part: 11\u2009% more (+8 to +14\u2009%). The added section alone explains"
-                                + " 12\u2009% more (+12 to +12\u2009%). Beyond it there are −4 to +1.8\u2009%: no"
-                                + " gain of the material is shown.");
+                        "Per part: 11\u2009% more (8 to 14\u2009%). The added section alone"
+                                + " explains about 12\u2009% more, if it carries as the part does."
+                                + " Beyond it there are −3.7 to +1.9\u2009%: no gain of the material is"
+                                + " shown.");
     }
 
     @Test
@@ -60,6 +61,34 @@ class MaterialTest {
         // Without an uncertainty of the section the excess is the measured interval over it.
         assertThat(sure.low().orElse(0)).isCloseTo(1.08 / 1.12, within(1e-12));
         assertThat(sure.high().orElse(0)).isCloseTo(1.14 / 1.12, within(1e-12));
+    }
+
+    @Test
+    void showsDigitsThatDifferOrSaysAbout() {
+        assertThat(material(ratio(1.08, 1.079, 1.081), 1.0803, 0.0002).words())
+                .startsWith("Per part: 8.00\u2009% more (7.90 to 8.10\u2009%). The added section"
+                        + " alone explains 8.03\u2009% more (7.99 to 8.07\u2009%)");
+        assertThat(material(ratio(1.08, 1.079, 1.081), 1.08, 1e-6).words())
+                .contains("explains about 8\u2009% more,");
+        assertThat(material(ratio(1.11, 1.08, 1.14), 1.0795, 0).words())
+                .contains("The gain goes beyond it by 0.05 to 5.60\u2009%");
+        assertThat(material(ratio(0.9, 0.85, 0.95), 0.97, 0.01).words())
+                .startsWith("Per part: 10\u2009% less (5 to 15\u2009% less). The added section"
+                        + " alone explains 3.0\u2009% less (1.0 to 5.0\u2009% less)");
+    }
+
+    /** t of 4 degrees of freedom is 2.776 where the normal distribution has 1.960. */
+    @Test
+    void widensByFewSpecimensOfTheSection() {
+        Found part = ratio(1.11, 1.08, 1.14);
+        SectionGain few = new SectionGain(1.12, 0.01, 4);
+        Material.Gain gain = Material.of(
+                        new Material.OnBasis("per part", part), List.of(), Optional.of(few))
+                .expected()
+                .orElseThrow();
+        assertThat(gain.high().orElse(0)).isCloseTo(1.12 + 2.7764451051977934e-2, within(1e-12));
+        assertThatThrownBy(() -> new SectionGain(1.1, 0.1, 0))
+                .hasMessageContaining("degrees of freedom");
     }
 
     @Test

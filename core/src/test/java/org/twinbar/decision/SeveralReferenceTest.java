@@ -111,9 +111,9 @@ class SeveralReferenceTest {
         assertThat(trend.verdict()).isEqualTo(Verdict.CONTRADICTED);
         assertThat(trend.reasons())
                 .containsExactly(
-                        "From 0.5 to 2\u2009mg of dose, length rose by 13.1 (95\u2009% interval 9.7 to 16.6,"
+                        "Length rose by 13.1 from 0.5 to 2\u2009mg of dose (95\u2009% interval 9.7 to 16.6,"
                                 + " 50 specimens at 3 amounts).",
-                        "Length goes up with dose, against what was claimed.",
+                        "It goes up with dose, not down.",
                         "The slope is +8.8\u20091/mg (+6.5 to +11.0\u20091/mg).");
     }
 

@@ -67,7 +67,7 @@ class CoatedSectionReferenceTest {
                 .hasMessage("The width (mm) must be above zero and finite, not 0.0.");
         assertThatThrownBy(() -> new OneSidedFilm(10, 4, Double.NaN, 2500, 3000))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new SectionGain(1.1, -1))
+        assertThatThrownBy(() -> new SectionGain(1.1, -1, 5))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> bar.loads(50, 0)).isInstanceOf(IllegalArgumentException.class);
     }
