@@ -23,6 +23,9 @@ final class ThreeMf {
      */
     private static final long MOST_BYTES = 160L << 20;
 
+    /** A tag with everything in it is a few hundred bytes long. */
+    private static final long LONGEST_PIECE = 1L << 20;
+
     /** The oldest time that a zip entry can carry, so that equal meshes are equal files. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
@@ -116,7 +119,7 @@ final class ThreeMf {
             Bounded bounded = new Bounded(file, zip);
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 if (entry.getName().toLowerCase(Locale.ROOT).endsWith("3d/3dmodel.model")) {
-                    return ThreeMfModel.read(file, bounded);
+                    return ThreeMfModel.read(file, bounded.asModel());
                 }
                 bounded.skipToEnd();
             }
@@ -131,6 +134,8 @@ final class ThreeMf {
 
         private final String file;
         private long left = MOST_BYTES;
+        private long sinceTag;
+        private boolean isModel;
 
         Bounded(String file, InputStream in) {
             super(in);
@@ -148,7 +153,27 @@ final class ThreeMf {
         public int read(byte[] bytes, int offset, int length) throws IOException {
             int number = super.read(bytes, offset, length);
             count(Math.max(0, number));
+            if (isModel) {
+                lookForTags(bytes, offset, number);
+            }
             return number;
+        }
+
+        /** Begins to be the model, whose pieces a reader of XML holds whole. */
+        Bounded asModel() {
+            isModel = true;
+            return this;
+        }
+
+        private void lookForTags(byte[] bytes, int offset, int number) {
+            for (int i = offset; i < offset + number; i++) {
+                sinceTag = bytes[i] == '>' ? 0 : sinceTag + 1;
+            }
+            if (sinceTag > LONGEST_PIECE) {
+                throw Place.of(file)
+                        .refuse("holds a piece of XML longer than %s MiB, which no mesh has"
+                                .formatted(LONGEST_PIECE >> 20));
+            }
         }
 
         void skipToEnd() throws IOException {

@@ -23,7 +23,11 @@ final class ThreeMfModel {
             "foot", 304.8,
             "meter", 1000.0);
 
-    private static final double[] UNMOVED = {1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0};
+    /** The extension by which an object may lie in another file of the package. */
+    private static final String PRODUCTION =
+            "http://schemas.microsoft.com/3dmanufacturing/production/2015/06";
+
+    private static final int MOST_COMPONENTS = 10_000;
 
     private final String file;
     private final XMLStreamReader xml;
@@ -31,12 +35,20 @@ final class ThreeMfModel {
     private final Map<String, Body> bodies = new HashMap<>();
     private Body body = new Body();
     private double unit = 1;
+    private int bodiesPlaced;
 
-    /** The corners and triangles of one object, in the model's unit. */
+    /** Objects made of objects are made of meshes after a few steps; more is a trap. */
+    private static final int DEEPEST = 16;
+
+    /** The corners and triangles of one object, in the model's unit, and the objects in it. */
     private static final class Body {
         final List<double[]> corners = new ArrayList<>();
         final List<int[]> triangles = new ArrayList<>();
+        final List<Component> components = new ArrayList<>();
     }
+
+    /** An object within another, which must stand before it. */
+    private record Component(Body body, Transform transform) {}
 
     private ThreeMfModel(String file, XMLStreamReader xml) {
         this.file = file;
@@ -83,11 +95,8 @@ final class ThreeMfModel {
             }
             case "vertex" -> vertex();
             case "triangle" -> triangle();
-            case "item" -> place(attribute("objectid"), xml.getAttributeValue(null, "transform"));
-            case "component" ->
-                throw Place.of(file)
-                        .refuse(
-                                "is put together from components, which are not read: save the part as one mesh");
+            case "item" -> place(named("is built but is no object before it"), transform(), 0);
+            case "component" -> component();
             default -> {}
         }
     }
@@ -131,65 +140,63 @@ final class ThreeMfModel {
                 .refuseValue("is not a corner from 0 to %s".formatted(body.corners.size() - 1));
     }
 
-    private void place(String object, @org.jspecify.annotations.Nullable String transform) {
-        Body placed = bodies.get(object);
-        if (placed == null) {
-            throw at().value(object).refuseValue("is built but is no object before it");
+    private void component() {
+        if (xml.getAttributeValue(PRODUCTION, "path") != null) {
+            throw at().refuse("a part of it lies in another file, which is not read: save the part"
+                    + " as one mesh");
+        }
+        if (body.components.size() == MOST_COMPONENTS) {
+            throw at().refuse(
+                            "an object is made of more than %s others".formatted(MOST_COMPONENTS));
+        }
+        body.components.add(
+                new Component(named("is put into an object but is none before it"), transform()));
+    }
+
+    private Body named(String refusal) {
+        String object = attribute("objectid");
+        Body named = bodies.get(object);
+        if (named == null || named == body && xml.getLocalName().equals("component")) {
+            throw at().value(object).refuseValue(refusal);
+        }
+        return named;
+    }
+
+    private Transform transform() {
+        String text = xml.getAttributeValue(null, "transform");
+        return text == null
+                ? Transform.NONE
+                : Transform.parse(text)
+                        .orElseThrow(() ->
+                                at().value(text).refuseValue("is not a transform of 12 numbers"));
+    }
+
+    private void place(Body placed, Transform transform, int depth) {
+        if (depth > DEEPEST || ++bodiesPlaced > MOST_COMPONENTS) {
+            throw Place.of(file)
+                    .refuse(
+                            "builds more than %s objects, or objects within objects more than %s deep"
+                                    .formatted(MOST_COMPONENTS, DEEPEST));
         }
         if (builder.count() + (long) placed.triangles.size() > MeshFile.MOST_TRIANGLES) {
             throw MeshFile.tooMany(file, Long.MAX_VALUE);
         }
-        double[] matrix = transform == null ? UNMOVED : matrix(transform);
         List<Mesh.Place> places = new ArrayList<>();
         for (double[] corner : placed.corners) {
-            places.add(moved(corner, matrix));
+            places.add(transform.moved(corner, unit));
         }
         for (int[] triangle : placed.triangles) {
             builder.add(places.get(triangle[0]), places.get(triangle[1]), places.get(triangle[2]));
         }
-    }
-
-    /** A row of three numbers for each of x, y, z, then the shift. */
-    private double[] matrix(String transform) {
-        String[] words = transform.strip().split("\\s+");
-        double[] matrix = new double[UNMOVED.length];
-        if (words.length != matrix.length) {
-            throw at().value(transform).refuseValue("is not a transform of 12 numbers");
+        for (Component component : placed.components) {
+            place(component.body(), component.transform().then(transform), depth + 1);
         }
-        for (int i = 0; i < matrix.length; i++) {
-            matrix[i] = parsed(words[i])
-                    .orElseThrow(() ->
-                            at().value(transform).refuseValue("is not a transform of 12 numbers"));
-        }
-        return matrix;
-    }
-
-    private Mesh.Place moved(double[] corner, double[] matrix) {
-        double[] to = new double[3];
-        for (int axis = 0; axis < 3; axis++) {
-            to[axis] = unit
-                    * (corner[0] * matrix[axis]
-                            + corner[1] * matrix[3 + axis]
-                            + corner[2] * matrix[6 + axis]
-                            + matrix[9 + axis]);
-        }
-        return new Mesh.Place(to[0], to[1], to[2]);
     }
 
     private double number(String attribute) {
         String text = attribute(attribute);
-        return parsed(text).orElseThrow(() -> at().value(text).refuseValue("is not a coordinate"));
-    }
-
-    private static java.util.Optional<Double> parsed(String text) {
-        try {
-            double value = Double.parseDouble(text);
-            return Double.isFinite(value)
-                    ? java.util.Optional.of(value)
-                    : java.util.Optional.empty();
-        } catch (NumberFormatException e) {
-            return java.util.Optional.empty();
-        }
+        return Transform.finite(text)
+                .orElseThrow(() -> at().value(text).refuseValue("is not a coordinate"));
     }
 
     private String attribute(String name) {

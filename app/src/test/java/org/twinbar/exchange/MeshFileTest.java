@@ -11,6 +11,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -106,6 +107,82 @@ class MeshFileTest {
         assertThat(read.mesh().volume()).isCloseTo(2 * 3200 * Math.pow(25.4, 3), within(1e-3));
     }
 
+    /** By hand: a bar of double length within an object that is moved, twice. */
+    @Test
+    void readsObjectsMadeOfObjects() throws IOException {
+        String model = model().replace("</object>", """
+                        </object><object id="7"><components>
+                        <component objectid="1" transform="2 0 0 0 1 0 0 0 1 0 0 0"/>
+                        <component objectid="1" transform="1 0 0 0 1 0 0 0 1 0 50 0"/>
+                        </components></object>""")
+                .replace(
+                        "<item objectid=\"1\"/>",
+                        "<item objectid=\"7\" transform=\"0 1 0 -1 0 0 0 0 1 5 0 0\"/>");
+        MeshFile.Read read = read(zip("3D/3dmodel.model", model));
+        assertThat(read.mesh().volume()).isCloseTo(3 * 3200, within(1e-9));
+        assertThat(read.mesh().box().size(0)).isCloseTo(60, within(1e-9));
+        assertThat(read.mesh().box().size(1)).isCloseTo(160, within(1e-9));
+        assertThat(read.soundness().isWatertight()).isTrue();
+        refuses(
+                zip(
+                        "3D/3dmodel.model",
+                        model.replace("id=\"7\"><components>", "id=\"1\"><components>")),
+                "'1' is put into an object but is none before it");
+        refuses(
+                zip("3D/3dmodel.model", model.replaceFirst("transform=\"2 0", "transform=\"2 x")),
+                "is not a transform of 12 numbers");
+    }
+
+    /** Twenty objects, each of two of the one before, would be a million bars. */
+    @Test
+    void refusesObjectsThatMultiply() throws IOException {
+        StringBuilder nested = new StringBuilder("</object>");
+        for (int i = 2; i <= 21; i++) {
+            nested.append("<object id=\"%s\"><components>".formatted(i));
+            nested.append("<component objectid=\"%s\"/>".formatted(i - 1).repeat(2));
+            nested.append("</components></object>");
+        }
+        String model = model().replace("</object>", nested)
+                .replace("<item objectid=\"1\"/>", "<item objectid=\"21\"/>");
+        refuses(zip("3D/3dmodel.model", model), "objects within objects more than 16 deep");
+        String wide = model.replace("<item objectid=\"21\"/>", "<item objectid=\"15\"/>");
+        refuses(zip("3D/3dmodel.model", wide), "builds more than 10000 objects");
+    }
+
+    @Test
+    void refusesAPieceOfXmlThatWouldFillTheMemory() throws IOException {
+        String model = model().replaceFirst("x=\"", "x=\"" + "0".repeat(3 << 20));
+        refuses(zip("3D/3dmodel.model", model), "a piece of XML longer than 1 MiB");
+    }
+
+    /** Whatever is broken in a file, it is read or refused in a sentence. */
+    @Test
+    void readsOrRefusesWhateverIsBroken() throws IOException {
+        Random random = new Random(20260302);
+        byte[] text = text("solid a\n", BAR, "endsolid");
+        byte[] model = model().getBytes(StandardCharsets.UTF_8);
+        for (int i = 0; i < 600; i++) {
+            byte[] whole = i % 3 == 0
+                    ? MeshFile.bytes(BAR, MeshFile.Format.STL, "")
+                    : i % 3 == 1 ? text : model;
+            byte[] broken = Arrays.copyOf(whole, whole.length - random.nextInt(whole.length / 4));
+            for (int change = random.nextInt(6); change >= 0; change--) {
+                broken[random.nextInt(broken.length)] = (byte) random.nextInt(256);
+            }
+            if (i % 3 == 2) {
+                broken = zip("3D/3dmodel.model", broken);
+                if (i % 2 == 0) {
+                    broken[random.nextInt(broken.length)] ^= (byte) (1 << random.nextInt(8));
+                }
+            }
+            try {
+                assertThat(read(broken).mesh().count()).isPositive();
+            } catch (InputException e) {
+                assertThat(e.getMessage()).startsWith("part").doesNotContain("Exception", "null");
+            }
+        }
+    }
+
     @Test
     void refusesInOneSentence() throws IOException {
         refuses(new byte[0], "part: is empty");
@@ -157,10 +234,9 @@ class MeshFileTest {
             try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
                 zip.putNextEntry(new ZipEntry(name));
                 zip.write("<model>".getBytes(StandardCharsets.US_ASCII));
-                byte[] blanks = new byte[1 << 20];
-                Arrays.fill(blanks, (byte) ' ');
+                byte[] tags = "<a/>".repeat(1 << 18).getBytes(StandardCharsets.US_ASCII);
                 for (int i = 0; i < 200; i++) {
-                    zip.write(blanks);
+                    zip.write(tags);
                 }
             }
             assertThat(bytes.size()).isLessThan(1 << 20);
@@ -196,10 +272,14 @@ class MeshFileTest {
     }
 
     private static byte[] zip(String name, String text) throws IOException {
+        return zip(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static byte[] zip(String name, byte[] text) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             zip.putNextEntry(new ZipEntry(name));
-            zip.write(text.getBytes(StandardCharsets.UTF_8));
+            zip.write(text);
         }
         return bytes.toByteArray();
     }

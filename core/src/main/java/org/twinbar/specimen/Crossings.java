@@ -71,10 +71,41 @@ public record Crossings(int pairs, Extent extent) {
 
         @Override
         public boolean goesOn(int one, int other) {
-            if (pierces(one, other) || pierces(other, one)) {
+            if (meet(one, other)
+                    && !haveAnEdge(one, other)
+                    && (pierces(one, other) || pierces(other, one))) {
                 pairs++;
             }
             return pairs < MOST_PAIRS;
+        }
+
+        /** Whether the boxes of two triangles meet; most of those in one leaf do not. */
+        private boolean meet(int one, int other) {
+            for (int axis = 0; axis < 3; axis++) {
+                double a = mesh.coordinate(one, 0, axis);
+                double b = mesh.coordinate(one, 1, axis);
+                double c = mesh.coordinate(one, 2, axis);
+                double d = mesh.coordinate(other, 0, axis);
+                double e = mesh.coordinate(other, 1, axis);
+                double f = mesh.coordinate(other, 2, axis);
+                if (Math.max(a, Math.max(b, c)) < Math.min(d, Math.min(e, f))
+                        || Math.max(d, Math.max(e, f)) < Math.min(a, Math.min(b, c))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        /** Triangles with a common edge can't cross: every other edge begins on it. */
+        private boolean haveAnEdge(int one, int other) {
+            int[] named = mesh.triangles();
+            int common = 0;
+            for (int i = 3 * one; i < 3 * one + 3; i++) {
+                for (int j = 3 * other; j < 3 * other + 3; j++) {
+                    common += named[i] == named[j] ? 1 : 0;
+                }
+            }
+            return common >= 2;
         }
 
         /** Whether an edge of one triangle runs through the other. */
