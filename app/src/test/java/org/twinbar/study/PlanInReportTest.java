@@ -29,7 +29,7 @@ class PlanInReportTest {
                     Act.by("Ada"),
                     StudyFile.parse("c.toml", PlansTest.STUDY),
                     Handed.nothing());
-            assertThat(page(workspace, study)).contains("The plan was not sealed");
+            assertThat(page(workspace, study)).contains("The plan was never sealed");
             workspace.plans().seal(Act.by("Ada"), study);
             String sealed = page(workspace, study);
             String digest =
@@ -37,15 +37,17 @@ class PlanInReportTest {
             assertThat(sealed)
                     .contains("The plan was sealed on 2026-05-04 12:00 +02:00 by Ada")
                     .contains(digest)
-                    .contains("coated, treated: one coat of clear resin")
+                    .contains("one coat of clear resin")
                     .contains("A specimen is left out only before its value is seen")
                     .contains("scatter 6% (common practice)")
-                    .contains("Nothing departed from the sealed plan.");
+                    .contains("Nothing departed from the plan as it was sealed.");
             workspace.addClaim(
                     Act.by("Ben"),
                     study,
                     new Claim("Stiffer", "", java.util.List.of(), Optional.empty()));
-            assertThat(page(workspace, study)).contains("What departed from the sealed plan");
+            assertThat(page(workspace, study))
+                    .contains("Each departure, the oldest first")
+                    .contains("was added after the plan was sealed");
         }
     }
 
