@@ -86,7 +86,7 @@ class SeveralCommandTest {
                         + " (upright): the treatment acts differently in the two")
                 .contains("load_N over film, orientation flat: supported")
                 .contains("N from 0 to 160 µm of film (95 % interval")
-                .doesNotContain("all pairs")
+                .doesNotContain("load_N, all pairs")
                 .doesNotContain("equal spread:");
         String detailed = plain(desk.type(COMPARE + "--by orientation --details").done());
         assertThat(detailed)

@@ -151,7 +151,8 @@ final class Pictures {
                         new Line.Group("coated", Sign.FIRST, coated)),
                 fitted
                         ? List.of(
-                                new Line.Place(0, 425, 418, 432), new Line.Place(160, 480, 472, 488))
+                                new Line.Place(0, 425, 418, 432),
+                                new Line.Place(160, 480, 472, 488))
                         : List.of());
     }
 
