@@ -81,8 +81,8 @@ public record TypedTest(
      * @param number its place in the order, from 1
      * @param line of the table
      * @param cells by the header of their field
-     * @param answered whether all is known without which the method yields nothing; of a method that
-     *     can do without each, whether anything is
+     * @param answered whether all is known without which the method yields nothing; of a method
+     *     that can do without each, whether anything is
      */
     public record Specimen(
             String code,

@@ -3,6 +3,7 @@ package org.twinbar.web;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 
+import java.util.List;
 import java.util.Set;
 
 /** Keeps out what does not come from this machine's own pages. */
@@ -20,20 +21,26 @@ final class Guard {
 
     /** @throws Refusal where the request came under another name, or from another page */
     static void check(Context request) {
+        int port = request.port();
+        check(request, List.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port));
+    }
+
+    /**
+     * The same for a server that goes by other names.
+     *
+     * @param hosts names with their port, the one to tell first
+     */
+    static void check(Context request, List<String> hosts) {
         headers(request);
         String host = request.header("Host");
-        if (host == null || !names(request.port()).contains(host)) {
+        if (host == null || !hosts.contains(host)) {
             throw Refusal.forbidden("This address is not one that Twinbar answers to; open it as"
-                    + " http://127.0.0.1:" + request.port() + "/.");
+                    + " http://" + hosts.get(0) + "/.");
         }
         if (!READING.contains(request.method()) && !isFromOurPage(request, host)) {
             throw Refusal.forbidden("This was not sent from a page of Twinbar, so nothing was done."
                     + " Open the page again and send it from there.");
         }
-    }
-
-    private static Set<String> names(int port) {
-        return Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
     }
 
     /** Browsers say where a request was sent from, and no page can make them say otherwise. */

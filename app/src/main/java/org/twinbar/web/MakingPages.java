@@ -50,7 +50,9 @@ public final class MakingPages {
         Map<String, Object> with = new LinkedHashMap<>();
         with.put("study", study);
         with.put("methods", untested(study));
-        with.put("chosen", chosen(request, form));
+        with.put(
+                "chosen",
+                chosen(request, form).filter(it -> untested(study).contains(it.description())));
         with.put("form", form);
         with.put("trouble", trouble);
         Pages.show(request, "add-test", with);

@@ -29,9 +29,9 @@ final class Pages {
     }
 
     /** Answers with one sentence that says why there is no page. */
-    static void refuse(Context request, int status, String sentence) {
+    static void refuse(Context request, String template, int status, String sentence) {
         request.status(status);
-        show(request, "refusal", Map.of("sentence", sentence));
+        show(request, template, Map.of("sentence", sentence));
     }
 
     /** Whether a script of ours asks for a part of a page. */

@@ -7,7 +7,9 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
+import java.time.InstantSource;
 import java.util.List;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.twinbar.decision.QuestionException;
@@ -23,10 +25,12 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
     private final Trials trials;
+    private final PhonePages phones;
 
-    private WebServer(Javalin javalin, Trials trials) {
+    private WebServer(Javalin javalin, Trials trials, PhonePages phones) {
         this.javalin = javalin;
         this.trials = trials;
+        this.phones = phones;
     }
 
     /**
@@ -37,11 +41,19 @@ public final class WebServer implements AutoCloseable {
      * @throws InputException where the port is taken
      */
     public static WebServer start(Workspace workspace, Methods methods, int port) {
+        return start(workspace, methods, port, PhonePages::nearby);
+    }
+
+    /** @param nearby addresses on networks of the neighbourhood, which a person may open */
+    static WebServer start(
+            Workspace workspace, Methods methods, int port, Supplier<List<String>> nearby) {
         Trials trials = new Trials();
+        PhonePages phones = new PhonePages(workspace, nearby, InstantSource.system());
         Javalin javalin = Javalin.create(config -> {
             configure(config);
             routes(config.routes, workspace, methods, trials);
-            refusals(config.routes);
+            phones.routes(config.routes);
+            refusals(config.routes, "refusal");
         });
         try {
             javalin.start(LOOPBACK, port);
@@ -49,7 +61,7 @@ public final class WebServer implements AutoCloseable {
             throw new InputException(
                     "port %s is taken; name another, or 0 for any that is free".formatted(port));
         }
-        return new WebServer(javalin, trials);
+        return new WebServer(javalin, trials, phones);
     }
 
     /** Returns where the first page is. */
@@ -68,11 +80,12 @@ public final class WebServer implements AutoCloseable {
 
     @Override
     public void close() {
+        phones.close();
         javalin.stop();
         trials.close();
     }
 
-    private static void configure(JavalinConfig config) {
+    static void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         config.jetty.modifyServletContextHandler(
@@ -99,25 +112,27 @@ public final class WebServer implements AutoCloseable {
         new BenchPages(workspace, methods).routes(routes);
     }
 
-    private static void refusals(RoutesConfig routes) {
+    /** @param page the template that a sentence is shown on */
+    static void refusals(RoutesConfig routes, String page) {
         routes.exception(
                 Refusal.class,
                 (refusal, request) ->
-                        Pages.refuse(request, refusal.status(), Words.sentence(refusal)));
+                        Pages.refuse(request, page, refusal.status(), Words.sentence(refusal)));
         routes.exception(
                 InputException.class,
-                (refusal, request) -> Pages.refuse(request, 400, Words.sentence(refusal)));
+                (refusal, request) -> Pages.refuse(request, page, 400, Words.sentence(refusal)));
         routes.exception(
                 QuestionException.class,
-                (refusal, request) -> Pages.refuse(request, 400, Words.sentence(refusal)));
+                (refusal, request) -> Pages.refuse(request, page, 400, Words.sentence(refusal)));
         routes.exception(
                 HttpResponseException.class,
                 (refusal, request) ->
-                        Pages.refuse(request, refusal.getStatus(), "There is no such page."));
+                        Pages.refuse(request, page, refusal.getStatus(), "There is no such page."));
         routes.exception(Exception.class, (failure, request) -> {
             LOG.error("{} {} failed", request.method(), request.path(), failure);
             Pages.refuse(
                     request,
+                    page,
                     500,
                     "Twinbar failed to make this page; what is kept in the workspace is as it was."
                             + " The log says more.");

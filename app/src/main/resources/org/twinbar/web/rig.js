@@ -11,6 +11,7 @@
     let database;
     let sending = false;
     let cut = false;
+    let shutOut = false;
     let again;
 
     // The store of waiting entries: {n, url, place, name, fields, tried, asked, trouble}.
@@ -209,7 +210,8 @@
             return false;
         }
         cut = answer.status >= 500;
-        if (cut) {
+        shutOut = answer.status === 403;
+        if (cut || shutOut) {
             return false;
         }
         const page = new DOMParser().parseFromString(words, "text/html");
@@ -229,7 +231,7 @@
         } else {
             say(formAt(entry.place), "not kept: " + (page.querySelector(".trouble") || page.body).textContent);
         }
-        return answer.status !== 401 && answer.status !== 403;
+        return true;
     }
 
     // An entry that was not kept is seen by nobody: what was typed after it saw what it saw.
@@ -279,8 +281,9 @@
         const asked = kept.filter((entry) => entry.asked);
         const count = kept.length - asked.length;
         const words = count === 0 ? "" : `${count} ${count === 1 ? "waits" : "wait"} to be sent`;
-        waiting.textContent = words && cut ? "No connection, " + words : words;
-        waiting.classList.toggle("cut", Boolean(words) && cut);
+        const why = shutOut ? "Not let in, " : cut ? "No connection, " : "";
+        waiting.textContent = words && why + words;
+        waiting.classList.toggle("cut", Boolean(words && why));
         if (asked.length > 0) {
             const form = formAt(asked[0].place);
             const link = document.createElement("a");

@@ -152,8 +152,9 @@ class PagesInBrowserTest {
                 served.study() + "/specimens",
                 served.study() + "/specimens/FP1?test=tensile",
                 served.study() + "/report",
-                served.study() + "/add-test?method=impact",
+                served.study() + "/add-test?method=flexure",
                 served.study() + "/add-claim",
+                "/phones",
                 served.trial());
     }
 

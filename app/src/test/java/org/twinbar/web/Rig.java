@@ -22,7 +22,8 @@ record Rig(Served served, StudyName study) implements AutoCloseable {
                     + "P1,plain,,,,\nC1,coated,,,,\nP2,plain,,,,\nC2,coated,,,,\n";
 
     static Rig in(Path folder) {
-        Served served = Served.in(folder);
+        // The loopback address stands for one of the local network.
+        Served served = Served.in(folder, List.of("127.0.0.1"));
         Act act = Act.by("the club");
         StudyName study = served.workspace()
                 .create(

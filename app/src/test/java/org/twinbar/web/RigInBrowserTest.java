@@ -219,6 +219,37 @@ class RigInBrowserTest {
         }
     }
 
+    @Test
+    void aPhoneComesInByTheCodeThatTheDeskShows() throws IOException {
+        browser.size(1440);
+        browser.visit(rig.served().uri("/phones"));
+        assertThat(browser.serious()).isEmpty();
+        browser.press("Let phones in");
+        String code = browser.seen(".sign-code").getText();
+        String address = browser.seen(".about").getText().replaceAll(".* (http\\S+) .*", "$1");
+        for (Browser.Light light : Browser.Light.values()) {
+            browser.size(1440, light);
+            assertThat(browser.serious()).as(light.name()).isEmpty();
+        }
+        browser.size(1440);
+        browser.picture("phones-1440");
+        browser.size(390);
+        browser.driver().get(address + "join?code=" + code);
+        assertThat(browser.serious()).isEmpty();
+        browser.driver().findElement(By.id("name")).sendKeys("Ida's phone");
+        browser.picture("join-390");
+        browser.press("Come in");
+        browser.seen(By.linkText("Are coated cleats stronger?")).click();
+        browser.patience().until(driver -> !browser.all("html.live").isEmpty());
+        type("width_mm", "9.98");
+        until(() -> rig.text("P1", "width_mm").equals("9.98"));
+        assertThat(rig.cell("P1", "width_mm").who()).hasValue("Ida's phone");
+        browser.visit(rig.served().uri("/phones"));
+        browser.press("Shut it out");
+        browser.driver().get(address + "rig");
+        browser.seen(By.id("code"));
+    }
+
     private void visit(String specimen) {
         browser.visit(rig.served().uri(Links.at(rig.path(), specimen)));
         browser.patience().until(driver -> !browser.all("html.live").isEmpty());

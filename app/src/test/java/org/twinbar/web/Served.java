@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.twinbar.method.Methods;
@@ -37,10 +38,15 @@ record Served(Workspace workspace, WebServer server, StudyName demo) implements 
     private static final String BOUNDARY = "----fittings";
 
     static Served in(Path folder) {
+        return in(folder, List.of());
+    }
+
+    /** @param nearby addresses that may be opened to phones */
+    static Served in(Path folder, List<String> nearby) {
         Methods methods = Methods.builtIn();
         Workspace workspace = Workspace.open(folder, methods, NOON, "Twinbar test");
         StudyName demo = Demo.into(workspace);
-        return new Served(workspace, WebServer.start(workspace, methods, 0), demo);
+        return new Served(workspace, WebServer.start(workspace, methods, 0, () -> nearby), demo);
     }
 
     String study() {
