@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             InstrumentCommand.Add.class,
             InstrumentCommand.Calibrate.class,
+            InstrumentCommand.Withdraw.class,
             InstrumentCommand.Zero.class,
             InstrumentCommand.ListAll.class,
             InstrumentCommand.Show.class,
@@ -51,7 +52,8 @@ final class InstrumentCommand implements Runnable {
     public void run() {
         if (spec != null) {
             throw new CommandLine.ParameterException(
-                    spec.commandLine(), "say what to do: add, calibrate, zero, list or show");
+                    spec.commandLine(),
+                    "say what to do: add, calibrate, withdraw, zero, list or show");
         }
     }
 
@@ -259,6 +261,56 @@ final class InstrumentCommand implements Runnable {
             } else {
                 context.terminal().out().print(view.text());
             }
+        }
+    }
+
+    /** Lets a calibration count no longer. */
+    @Command(
+            name = "withdraw",
+            description = "Lets a calibration count no longer; it stays readable, with the reason.",
+            mixinStandardHelpOptions = true,
+            sortOptions = false)
+    static final class Withdraw implements Callable<Integer> {
+        private final Context context;
+
+        @Parameters(paramLabel = "NAME", description = "An instrument of the workspace.")
+        String name = "";
+
+        @Option(
+                names = "--date",
+                required = true,
+                paramLabel = "DAY",
+                description = "When that calibration was done.")
+        String date = "";
+
+        @Option(names = "--why", required = true, paramLabel = "TEXT", description = "The reason.")
+        String why = "";
+
+        @Mixin
+        WorkspaceOption workspace = new WorkspaceOption();
+
+        Withdraw(Context context) {
+            this.context = context;
+        }
+
+        @Override
+        public Integer call() {
+            LocalDate day = CalibrationSheet.date(date);
+            try (Workspace open = context.openThere(workspace.folder)) {
+                Instruments instruments = open.instruments();
+                KeptInstrument kept = instruments.get(name);
+                List<KeptCalibration> done = kept.calibrations().stream()
+                        .filter(it -> it.sheet().date().equals(day))
+                        .toList();
+                if (done.isEmpty()) {
+                    throw new UsageException(
+                            "'%s' was not calibrated on %s".formatted(kept.name(), day));
+                }
+                KeptCalibration last = done.get(done.size() - 1);
+                KeptInstrument now = instruments.withdraw(Act.by(WHO), kept, last.id(), why);
+                context.terminal().out().print(InstrumentText.of(now));
+            }
+            return Cli.DONE;
         }
     }
 

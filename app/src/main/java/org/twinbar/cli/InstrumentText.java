@@ -43,6 +43,10 @@ final class InstrumentText {
                     .formatted(check.date(), amount(check.reading(), instrument)));
         }
         instrument
+                .withdrawn()
+                .forEach(it -> text.append("  calibration of %s, withdrawn: %s\n"
+                        .formatted(it.calibration().sheet().date(), it.why())));
+        instrument
                 .latest()
                 .ifPresentOrElse(
                         it -> text.append('\n')
@@ -70,6 +74,14 @@ final class InstrumentText {
                     for (ZeroCheck check : instrument.zeroChecks()) {
                         list.object(one -> one.put("date", check.date().toString())
                                 .put("reading", check.reading()));
+                    }
+                })
+                .list("withdrawn", list -> {
+                    for (KeptCalibration.Withdrawn gone : instrument.withdrawn()) {
+                        list.object(one -> one.put(
+                                        "date",
+                                        gone.calibration().sheet().date().toString())
+                                .put("why", gone.why()));
                     }
                 })
                 .list("calibrations", list -> {

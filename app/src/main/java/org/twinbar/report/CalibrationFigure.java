@@ -37,9 +37,7 @@ final class CalibrationFigure {
         List<Point> points = calibration.points();
         return Chart.plane(
                         across(),
-                        Axes.over(
-                                label("Reading"),
-                                points.stream().mapToDouble(Point::reading)))
+                        Axes.over(label("Reading"), points.stream().mapToDouble(Point::reading)))
                 .paint(brush -> {
                     double low = calibration.lowest();
                     double high = calibration.highest();
@@ -54,19 +52,20 @@ final class CalibrationFigure {
                         cross(brush, point, point.reading());
                     }
                 })
-                .svg(HEIGHT, "%s readings of an instrument over the reference, from %s to %s, with the straight line through them."
-                        .formatted(
-                                points.size(),
-                                Written.number(calibration.lowest(), 4),
-                                amount(Written.number(calibration.highest(), 4))));
+                .svg(
+                        HEIGHT,
+                        "%s readings of an instrument over the reference, from %s to %s, with the straight line through them."
+                                .formatted(
+                                        points.size(),
+                                        Written.number(calibration.lowest(), 4),
+                                        amount(Written.number(calibration.highest(), 4))));
     }
 
     private String residuals(Optional<Allowed> allowed) {
         double[] residuals = calibration.residuals();
         double scatter = calibration.scatter();
         double most = Math.max(
-                2.2 * scatter,
-                DoubleStream.of(residuals).map(Math::abs).max().orElse(0));
+                2.2 * scatter, DoubleStream.of(residuals).map(Math::abs).max().orElse(0));
         double shown = allowed.map(Allowed::limit).filter(it -> it < 4 * most).orElse(0.0);
         double end = 1.25 * Math.max(most, shown);
         return Chart.plane(across(), Axes.plain(label("Reading less line"), -end, end, 4))
@@ -92,15 +91,17 @@ final class CalibrationFigure {
                         cross(brush, calibration.points().get(i), residuals[i]);
                     }
                 })
-                .svg(HEIGHT, "What each reading lies above or below the line; the farthest is %s, at %s."
-                        .formatted(
-                                amount(Written.number(residuals[calibration.worst()], 2)),
-                                amount(Written.number(
-                                        calibration
-                                                .points()
-                                                .get(calibration.worst())
-                                                .reference(),
-                                        4))));
+                .svg(
+                        HEIGHT,
+                        "What each reading lies above or below the line; the farthest is %s, at %s."
+                                .formatted(
+                                        amount(Written.number(residuals[calibration.worst()], 2)),
+                                        amount(Written.number(
+                                                calibration
+                                                        .points()
+                                                        .get(calibration.worst())
+                                                        .reference(),
+                                                4))));
     }
 
     private static void limit(Chart.Brush brush, double at) {

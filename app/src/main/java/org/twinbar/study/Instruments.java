@@ -150,6 +150,35 @@ public final class Instruments implements Shelf {
     }
 
     /**
+     * Lets a calibration count no longer; it stays readable, with the reason.
+     *
+     * @throws InputException where there is no such calibration, or no reason
+     */
+    public KeptInstrument withdraw(
+            Act act, KeptInstrument instrument, UUID calibration, String why) {
+        boolean gone = instrument.withdrawn().stream()
+                .anyMatch(it -> it.calibration().id().equals(calibration));
+        boolean there =
+                instrument.calibrations().stream().anyMatch(it -> it.id().equals(calibration));
+        if (!there && !gone) {
+            throw new InputException("'%s' has no such calibration".formatted(instrument.name()));
+        }
+        if (why.isBlank()) {
+            throw new InputException("say why the calibration is withdrawn");
+        }
+        if (there) {
+            write(
+                    act,
+                    instrument.id(),
+                    Aspect.CALIBRATION,
+                    object().put("withdrawn", true),
+                    Optional.of(why),
+                    Optional.of(calibration));
+        }
+        return get(instrument.name());
+    }
+
+    /**
      * Fits a table without keeping it.
      *
      * @throws InputException where the table can't be read or makes no line

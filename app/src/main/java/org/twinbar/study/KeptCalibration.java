@@ -30,6 +30,14 @@ public record KeptCalibration(
                 unit.symbol());
     }
 
+    /**
+     * One that doesn't count: it stays readable.
+     *
+     * @param why it was withdrawn
+     * @param who withdrew it
+     */
+    public record Withdrawn(KeptCalibration calibration, String why, String who) {}
+
     static List<KeptCalibration> oldestFirst(List<KeptCalibration> calibrations) {
         return calibrations.stream()
                 .sorted(java.util.Comparator.comparing(it -> it.sheet().date()))

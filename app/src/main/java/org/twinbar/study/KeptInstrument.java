@@ -18,13 +18,15 @@ import org.twinbar.quantity.Unit;
 /**
  * An instrument of the workspace with its history.
  *
- * @param calibrations the oldest first
+ * @param calibrations those that count, the oldest first
+ * @param withdrawn those that don't
  * @param zeroChecks the oldest first
  */
 public record KeptInstrument(
         UUID id,
         InstrumentSheet sheet,
         List<KeptCalibration> calibrations,
+        List<KeptCalibration.Withdrawn> withdrawn,
         List<ZeroCheck> zeroChecks) {
 
     static final Finding.Kind NOT_CALIBRATED = Finding.Kind.note(
@@ -56,6 +58,7 @@ public record KeptInstrument(
 
     public KeptInstrument {
         calibrations = List.copyOf(calibrations);
+        withdrawn = List.copyOf(withdrawn);
         zeroChecks = List.copyOf(zeroChecks);
     }
 

@@ -61,10 +61,20 @@ final class KeptShelf implements Shelf {
     KeptInstrument kept(Entry described) {
         InstrumentSheet sheet = sheet(described);
         List<KeptCalibration> calibrations = new ArrayList<>();
+        List<KeptCalibration.Withdrawn> withdrawn = new ArrayList<>();
         List<ZeroCheck> zeros = new ArrayList<>();
         for (Entry entry : ledger.about(described.subject())) {
             if (entry.aspect().equals(Aspect.CALIBRATION.word())) {
-                calibrations.add(calibration(sheet, entry));
+                Optional<KeptCalibration> gone = calibrations.stream()
+                        .filter(it -> entry.supersedes().equals(Optional.of(it.id())))
+                        .findFirst();
+                if (gone.isPresent()) {
+                    calibrations.remove(gone.get());
+                    withdrawn.add(new KeptCalibration.Withdrawn(
+                            gone.get(), entry.reason().orElse(""), entry.who()));
+                } else if (entry.supersedes().isEmpty()) {
+                    calibrations.add(calibration(sheet, entry));
+                }
             } else if (entry.aspect().equals(Aspect.ZERO_CHECK.word())) {
                 JsonNode value = value(entry);
                 zeros.add(new ZeroCheck(
@@ -79,6 +89,7 @@ final class KeptShelf implements Shelf {
                 UUID.fromString(described.subject()),
                 sheet,
                 KeptCalibration.oldestFirst(calibrations),
+                withdrawn,
                 zeros);
     }
 

@@ -47,9 +47,7 @@ final class BenchPages {
         Form form = form(request);
         Map<String, Object> with = new LinkedHashMap<>();
         with.put("form", form);
-        with.put(
-                "methods",
-                methods.all().stream().map(it -> it.description()).toList());
+        with.put("methods", methods.all().stream().map(it -> it.description()).toList());
         Optional<Description> description =
                 methods.named(form.text("method")).map(it -> it.description());
         List<BenchTool> tools = description.map(this::tools).orElse(List.of());
@@ -122,18 +120,19 @@ final class BenchPages {
         text.lines().map(String::strip).filter(line -> !line.isEmpty()).forEach(line -> {
             int equals = line.indexOf('=');
             if (equals < 1) {
-                throw new InputException(
-                        "%s '%s': write it as name = value".formatted(what, line));
+                throw new InputException("%s '%s': write it as name = value".formatted(what, line));
             }
-            pairs.put(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+            pairs.put(
+                    line.substring(0, equals).strip(),
+                    line.substring(equals + 1).strip());
         });
         return pairs;
     }
 
     private static List<Property> compared(Description description) {
         return description.properties().stream()
-                .filter(it -> it.scale() == Property.Scale.RATIO
-                        || it.scale() == Property.Scale.INTERVAL)
+                .filter(it ->
+                        it.scale() == Property.Scale.RATIO || it.scale() == Property.Scale.INTERVAL)
                 .toList();
     }
 
@@ -151,8 +150,8 @@ final class BenchPages {
                     .map(KeptInstrument::name)
                     .toList();
             if (!names.isEmpty()) {
-                tools.add(new BenchTool(
-                        kind.word(), "tool_" + kind.word().replace(' ', '_'), names));
+                tools.add(
+                        new BenchTool(kind.word(), "tool_" + kind.word().replace(' ', '_'), names));
             }
         }
         return tools;

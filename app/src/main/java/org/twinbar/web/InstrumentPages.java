@@ -45,6 +45,7 @@ final class InstrumentPages {
         routes.post("/instruments", this::add);
         routes.get("/instruments/{instrument}", request -> show(request, "", Form.EMPTY));
         routes.post("/instruments/{instrument}/calibrations", this::calibrate);
+        routes.post("/instruments/{instrument}/withdrawals", this::withdraw);
         routes.post("/instruments/{instrument}/zeros", this::zero);
         routes.post("/instruments/{instrument}", this::describe);
     }
@@ -58,6 +59,8 @@ final class InstrumentPages {
                         instruments.all().stream().map(InstrumentView::of).toList(),
                         "kinds",
                         kinds(),
+                        "act",
+                        UUID.randomUUID().toString(),
                         "trouble",
                         trouble,
                         "form",
@@ -75,6 +78,7 @@ final class InstrumentPages {
         Map<String, Object> with = new LinkedHashMap<>();
         with.put("view", InstrumentView.of(find(request)));
         with.put("today", instruments.today().toString());
+        with.put("act", UUID.randomUUID().toString());
         with.put("trouble", trouble);
         with.put("form", form);
         Pages.show(request, "instrument", with);
@@ -83,8 +87,7 @@ final class InstrumentPages {
     private void add(Context request) {
         Form form = Form.of(request);
         try {
-            KeptInstrument added =
-                    instruments.add(Act.by(Words.WHO), sheet(form, form.text("name")));
+            KeptInstrument added = instruments.add(by(form), sheet(form, form.text("name")));
             request.redirect("/instruments/" + added.id(), HttpStatus.SEE_OTHER);
         } catch (InputException e) {
             request.status(400);
@@ -105,31 +108,61 @@ final class InstrumentPages {
 
     private void describe(Context request) {
         KeptInstrument before = find(request);
-        act(request, form -> instruments.describe(
-                Act.by(Words.WHO),
-                before.id(),
-                sheet(form.with("kind", before.sheet().kind()), form.text("name")),
-                form.said("why").orElse("described anew")));
+        act(
+                request,
+                form -> instruments.describe(
+                        by(form),
+                        before.id(),
+                        sheet(form.with("kind", before.sheet().kind()), form.text("name")),
+                        form.said("why").orElse("described anew")));
     }
 
     private void zero(Context request) {
         KeptInstrument before = find(request);
-        act(request, form -> instruments.checkZero(
-                Act.by(Words.WHO),
-                before,
-                date(form),
-                form.said("zero")
-                        .orElseThrow(() -> new InputException(
-                                "write down what the instrument showed at zero"))));
+        act(
+                request,
+                form -> instruments.checkZero(
+                        by(form),
+                        before,
+                        date(form),
+                        form.said("zero")
+                                .orElseThrow(() -> new InputException(
+                                        "write down what the instrument showed at zero"))));
     }
 
     private void calibrate(Context request) {
         KeptInstrument before = find(request);
-        act(request, form -> instruments.calibrate(
-                Act.by(Words.WHO),
-                before,
-                new CalibrationSheet(date(form), form.text("against"), form.text("reference_u")),
-                table(request, form, before)));
+        act(
+                request,
+                form -> instruments.calibrate(
+                        by(form),
+                        before,
+                        new CalibrationSheet(
+                                date(form), form.text("against"), form.text("reference_u")),
+                        table(request, form, before)));
+    }
+
+    private void withdraw(Context request) {
+        KeptInstrument before = find(request);
+        act(
+                request,
+                form -> instruments.withdraw(
+                        by(form), before, uuid(form.text("calibration")), form.text("why")));
+    }
+
+    /** The page that holds a form gives its act, so that a form that is sent twice is done once. */
+    private static Act by(Form form) {
+        return form.said("act")
+                .map(act -> new Act(uuid(act), Words.WHO))
+                .orElseGet(() -> Act.by(Words.WHO));
+    }
+
+    private static UUID uuid(String text) {
+        try {
+            return UUID.fromString(text);
+        } catch (IllegalArgumentException e) {
+            throw new InputException("the form is not one of these pages");
+        }
     }
 
     private interface Doing {
@@ -157,8 +190,7 @@ final class InstrumentPages {
             UploadedFile file = request.uploadedFile("table");
             if (file != null && !file.filename().isBlank()) {
                 try (InputStream content = file.content()) {
-                    return Upload.of(
-                            file.filename().replace('\\', '/'), content.readAllBytes());
+                    return Upload.of(file.filename().replace('\\', '/'), content.readAllBytes());
                 } catch (IOException e) {
                     throw new UncheckedIOException(e);
                 }

@@ -37,14 +37,13 @@ public final class InstrumentView {
     /** Returns how well it is known, in a line. */
     public String state() {
         return instrument
-                .latest()
-                .map(it -> "calibrated on %s against %s"
-                        .formatted(
-                                it.sheet().date(), it.calibration().reference().name()))
-                .orElse("never calibrated")
-                + instrument
-                        .validDays()
-                        .stream()
+                        .latest()
+                        .map(it -> "calibrated on %s against %s"
+                                .formatted(
+                                        it.sheet().date(),
+                                        it.calibration().reference().name()))
+                        .orElse("never calibrated")
+                + instrument.validDays().stream()
                         .mapToObj(days -> "; a calibration holds " + Words.count(days, "day"))
                         .findFirst()
                         .orElse("");
@@ -75,15 +74,13 @@ public final class InstrumentView {
         Correction correction = instrument.correction(kept);
         double middle = (calibration.lowest() + calibration.highest()) / 2;
         double gain = calibration.line().slope() - 1;
-        boolean gainShows =
-                Math.abs(gain) > calibration.factor() * calibration.slopeUncertainty();
+        boolean gainShows = Math.abs(gain) > calibration.factor() * calibration.slopeUncertainty();
         boolean offsetShows = Math.abs(calibration.line().intercept())
                 > calibration.factor() * calibration.offsetUncertainty();
         List<String> shows = new ArrayList<>();
         if (gainShows) {
             shows.add("%s too %s"
-                    .formatted(
-                            Written.percent(Math.abs(gain)), gain > 0 ? "much" : "little"));
+                    .formatted(Written.percent(Math.abs(gain)), gain > 0 ? "much" : "little"));
         }
         if (offsetShows) {
             shows.add("%s where there is nothing"
@@ -143,33 +140,46 @@ public final class InstrumentView {
         return rows;
     }
 
-    /** Returns each calibration in a line, the newest first. */
-    public List<String> history() {
-        List<String> lines = new ArrayList<>();
+    /**
+     * A calibration in a line.
+     *
+     * @param withdrawn why it doesn't count; empty where it does
+     */
+    public record Done(String id, String words, String withdrawn) {}
+
+    /** Returns each calibration, the newest first, and then those that were withdrawn. */
+    public List<Done> history() {
+        List<Done> done = new ArrayList<>();
         for (KeptCalibration kept : instrument.calibrations()) {
-            Calibration calibration = kept.calibration();
-            lines.add(
-                    0,
-                    "%s against %s: %s × value + %s, %s"
-                            .formatted(
-                                    kept.sheet().date(),
-                                    calibration.reference().name(),
-                                    Written.rounded(
-                                            calibration.line().slope(),
-                                            calibration.slopeUncertainty()),
-                                    amount(Written.rounded(
-                                            calibration.line().intercept(),
-                                            calibration.offsetUncertainty())),
-                                    Words.count(calibration.points().size(), "point")));
+            done.add(0, new Done(kept.id().toString(), words(kept), ""));
         }
-        return lines;
+        for (KeptCalibration.Withdrawn gone : instrument.withdrawn()) {
+            done.add(new Done(
+                    gone.calibration().id().toString(),
+                    words(gone.calibration()) + ", withdrawn",
+                    gone.why()));
+        }
+        return done;
+    }
+
+    private String words(KeptCalibration kept) {
+        Calibration calibration = kept.calibration();
+        return "%s against %s: %s × value + %s, %s"
+                .formatted(
+                        kept.sheet().date(),
+                        calibration.reference().name(),
+                        Written.rounded(calibration.line().slope(), calibration.slopeUncertainty()),
+                        amount(Written.rounded(
+                                calibration.line().intercept(), calibration.offsetUncertainty())),
+                        Words.count(calibration.points().size(), "point"));
     }
 
     public List<String> zeroChecks() {
         List<String> lines = new ArrayList<>();
         for (ZeroCheck check : instrument.zeroChecks()) {
-            lines.add(0, "%s: %s"
-                    .formatted(check.date(), amount(Written.number(check.reading(), 4))));
+            lines.add(
+                    0,
+                    "%s: %s".formatted(check.date(), amount(Written.number(check.reading(), 4))));
         }
         return lines;
     }

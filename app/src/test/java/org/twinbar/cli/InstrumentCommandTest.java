@@ -95,6 +95,21 @@ class InstrumentCommandTest {
     }
 
     @Test
+    void aWithdrawnCalibrationCountsNoLonger() {
+        add();
+        calibrate("2026-02-01");
+        String withdraw = "instrument withdraw " + CELL + " --workspace @ws --date ";
+        desk.refuses(withdraw + "2026-02-02 --why wrong", "was not calibrated on 2026-02-02");
+        assertThat(desk.type(withdraw + "2026-02-01 --why wrong-weights").done())
+                .contains("withdrawn: wrong-weights", "never calibrated");
+        assertThat(codes("2026-02-20")).contains("instrument-not-calibrated");
+        JsonNode shown =
+                desk.type("instrument show " + CELL + " --workspace @ws --json").json();
+        assertThat(shown.at("/withdrawn/0/why").asText()).isEqualTo("wrong-weights");
+        assertThat(shown.at("/calibrations")).isEmpty();
+    }
+
+    @Test
     void aResultSaysWhichCalibrationItStandsOn() {
         add();
         calibrate("2026-02-01");

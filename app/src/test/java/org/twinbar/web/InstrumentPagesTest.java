@@ -58,6 +58,42 @@ class InstrumentPagesTest {
     }
 
     @Test
+    void aFormThatIsSentTwiceIsDoneOnce() {
+        String page = add("Cell G");
+        Map<String, String> form = Map.of(
+                "pairs",
+                PAIRS,
+                "date",
+                "2026-05-01",
+                "act",
+                "0b0a7000-0000-4000-8000-000000000001");
+        served.post(page + "/calibrations", form);
+        served.post(page + "/calibrations", form);
+        assertThat(served.workspace().instruments().get("Cell G").calibrations())
+                .hasSize(1);
+    }
+
+    @Test
+    void aCalibrationThatWasWrongIsWithdrawnWithAReason() {
+        String page = add("Cell H");
+        served.post(page + "/calibrations", Map.of("pairs", PAIRS, "date", "2026-05-01"));
+        String id = served.workspace()
+                .instruments()
+                .get("Cell H")
+                .calibrations()
+                .get(0)
+                .id()
+                .toString();
+        HttpResponse<String> unsaid =
+                served.post(page + "/withdrawals", Map.of("calibration", id, "why", " "));
+        assertThat(unsaid.statusCode()).isEqualTo(400);
+        assertThat(unsaid.body()).contains("Say why the calibration is withdrawn");
+        served.post(page + "/withdrawals", Map.of("calibration", id, "why", "the wrong cell"));
+        assertThat(served.get(page).body())
+                .contains("never calibrated", "Withdrawn: the wrong cell");
+    }
+
+    @Test
     void aZeroIsNoted() {
         String page = add("Cell B");
         served.post(page + "/zeros", Map.of("zero", "0,7"));
