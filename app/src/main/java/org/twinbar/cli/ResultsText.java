@@ -73,14 +73,14 @@ final class ResultsText {
         if (budget != null) {
             return Written.value(budget.value(), budget.u(), "");
         } else if (yield instanceof Yield.AtLeast bound) {
-            return "≥ " + Written.value(bound.bound(), ends.lowerU(), "");
+            return "≥ " + Written.bound(bound.bound(), ends.lowerU(), bound.bound());
         } else if (yield instanceof Yield.Below bound) {
-            return "< " + Written.value(bound.bound(), ends.upperU(), "");
+            return "< " + Written.bound(bound.bound(), ends.upperU(), bound.bound());
         } else if (yield instanceof Yield.Between between) {
             return "%s to %s"
                     .formatted(
-                            Written.value(between.from(), ends.lowerU(), ""),
-                            Written.value(between.to(), ends.upperU(), ""));
+                            Written.bound(between.from(), ends.lowerU(), between.to()),
+                            Written.bound(between.to(), ends.upperU(), between.to()));
         } else if (yield instanceof Yield.Word word) {
             return word.word();
         }

@@ -27,16 +27,16 @@ final class Cells {
         }
         Ends ends = Ends.of(result, property);
         if (yield instanceof Yield.AtLeast bound) {
-            return "at least " + Written.value(bound.bound(), ends.lowerU(), "");
+            return "at least " + Written.bound(bound.bound(), ends.lowerU(), bound.bound());
         }
         if (yield instanceof Yield.Below bound) {
-            return "below " + Written.value(bound.bound(), ends.upperU(), "");
+            return "below " + Written.bound(bound.bound(), ends.upperU(), bound.bound());
         }
         if (yield instanceof Yield.Between between) {
             return "%s to %s"
                     .formatted(
-                            Written.value(between.from(), ends.lowerU(), ""),
-                            Written.value(between.to(), ends.upperU(), ""));
+                            Written.bound(between.from(), ends.lowerU(), between.to()),
+                            Written.bound(between.to(), ends.upperU(), between.to()));
         }
         if (yield instanceof Yield.Word word) {
             return word.word();

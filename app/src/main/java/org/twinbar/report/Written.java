@@ -16,6 +16,7 @@ public final class Written {
     private static final int DIGITS_OF_UNCERTAINTY = 2;
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 4;
     private static final double SMALLEST_P = 1e-4;
+    private static final double WORTH_A_LOOK = 0.002;
 
     private Written() {}
 
@@ -28,6 +29,16 @@ public final class Written {
         String plain = fixed(value, decimals) + " ± " + fixed(u, decimals);
         // Without brackets a reader can't tell whether a percent sign belongs to both.
         return unit.equals("%") ? "(" + plain + ")" + behind(unit) : plain + behind(unit);
+    }
+
+    /**
+     * Returns an end of what is known to lie between, above or below; with its uncertainty where
+     * that is worth a look beside the size of the ends: a clock's second is not, beside a day.
+     */
+    public static String bound(double value, double u, double size) {
+        return u > WORTH_A_LOOK * Math.abs(size)
+                ? value(value, u, "")
+                : number(value, DIGITS_WITHOUT_UNCERTAINTY);
     }
 
     /** Returns an uncertainty with its two significant digits. */

@@ -31,6 +31,7 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.TestMethod;
+import org.twinbar.method.conditioning.Conditioning;
 
 /**
  * From a table of specimens and their curves to results; needs no store.
@@ -189,6 +190,9 @@ public final class Calculation {
                 .filter(it -> it.origin() == Instrument.Origin.ASSUMED)
                 .map(Calculation::assumed)
                 .forEach(findings::add);
+        if (!read.contains(Conditioning.HOURS)) {
+            Conditioning.unknown(description).ifPresent(findings::add);
+        }
         return new Calculated(
                 new MethodUsed(description, sheet.date(), sheet.set(), instruments),
                 specimens,

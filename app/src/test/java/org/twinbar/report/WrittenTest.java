@@ -54,4 +54,11 @@ class WrittenTest {
         assertThat(Written.number(-12345.678, 4)).isEqualTo("−12" + Written.THIN + "350");
         assertThat(Written.fixed(-0.0001, 2)).isEqualTo("0.00");
     }
+
+    @Test
+    void aBoundShowsAnUncertaintyThatIsWorthALook() {
+        assertThat(Written.bound(24, 8e-5, 24)).isEqualTo(Written.number(24, 4));
+        assertThat(Written.bound(0, 8e-5, 1)).isEqualTo(Written.number(0, 4));
+        assertThat(Written.bound(19.08, 0.21, 19.08)).isEqualTo("19.08 ± 0.21");
+    }
 }

@@ -78,6 +78,15 @@ class CalculationTest {
     }
 
     @Test
+    void saysOnceThatNobodyNotedHowSpecimensWereConditioned() {
+        assertThat(codes(
+                        peaks("A1,plain,R1,10,4,2000\nA2,coated,R2,10,4,2200\n").findings()))
+                .containsOnlyOnce("conditioning-unknown");
+        Calculated noted = run("specimen,conditioned_h,area_mm2,peak_force_N\nA,96,40,2000\n");
+        assertThat(codes(noted.findings())).doesNotContain("conditioning-unknown");
+    }
+
+    @Test
     void convertsUnitsOfTheHeader() {
         assertThat(strength(run("specimen,width_cm,thickness (µm),peak_force [kN]\nA,1,4000,2\n")
                         .specimens()
@@ -115,14 +124,15 @@ class CalculationTest {
     @Test
     void assumesTheUsualInstrumentAndSaysSo() {
         assertThat(codes(peaks("A1,plain,R1,10,4,2000\n").findings()))
-                .containsExactly("instrument-assumed", "instrument-assumed");
+                .containsExactly(
+                        "instrument-assumed", "instrument-assumed", "conditioning-unknown");
         TestSheet sheet = TestSheet.of("tensile")
                 .withErrors(
                         Map.of("caliper", "0.02 mm", "load cell", "1 N"),
                         Map.of("load cell", "1%"),
                         Map.of());
         Calculated given = run(sheet, PEAKS + "A1,plain,R1,10,4,2000\n", Handed.nothing());
-        assertThat(given.findings()).isEmpty();
+        assertThat(codes(given.findings())).containsExactly("conditioning-unknown");
         Budget budget = budget(given.specimens().get(0));
         assertThat(budget.shifts().entrySet())
                 .filteredOn(it -> it.getKey().identity().equals("load cell gain"))

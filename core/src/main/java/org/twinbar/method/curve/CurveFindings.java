@@ -3,6 +3,7 @@ package org.twinbar.method.curve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
@@ -98,23 +99,25 @@ public final class CurveFindings {
     /** Returns what is to be said of the clock of a record, in s, up to the row behind its peak. */
     public static List<Finding> ofTime(Trace time, int peak) {
         List<Finding> found = new ArrayList<>();
-        int backwards = 0;
+        timeFalls(time).ifPresent(found::add);
         double longest = 0;
-        for (int row = 1; row < time.size(); row++) {
-            double step = time.get(row) - time.get(row - 1);
-            backwards += step < 0 ? 1 : 0;
-            if (row <= peak + 1) {
-                longest = Math.max(longest, step);
-            }
-        }
-        if (backwards > 0) {
-            found.add(TIME_FALLS.with(times(backwards)));
+        for (int row = 1; row < time.size() && row <= peak + 1; row++) {
+            longest = Math.max(longest, time.get(row) - time.get(row - 1));
         }
         double usual = usualStep(time);
         if (usual > 0 && longest > GAP_INTERVALS * usual) {
             found.add(GAP.with(Figures.three(longest) + " s", Figures.three(usual) + " s"));
         }
         return found;
+    }
+
+    /** Returns what is to be said of a clock that runs backwards. */
+    public static Optional<Finding> timeFalls(Trace time) {
+        int backwards = 0;
+        for (int row = 1; row < time.size(); row++) {
+            backwards += time.get(row) < time.get(row - 1) ? 1 : 0;
+        }
+        return backwards > 0 ? Optional.of(TIME_FALLS.with(times(backwards))) : Optional.empty();
     }
 
     /** Returns whether the force runs further below zero than above it. */

@@ -1,7 +1,10 @@
 package org.twinbar.method.curve;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import org.twinbar.finding.Figures;
+import org.twinbar.finding.Finding;
 import org.twinbar.method.Choice;
 import org.twinbar.method.Mark;
 import org.twinbar.method.Readings;
@@ -28,7 +31,29 @@ public final class Toe {
     public static final Mark STRAIGHT_FROM = new Mark("straight_from", "Straight stretch from");
     public static final Mark STRAIGHT_TO = new Mark("straight_to", "Straight stretch to");
 
+    static final Finding.Kind LARGE = Finding.Kind.warning(
+            "toe-large",
+            "The toe is %s %% of the stretch at the largest force, above 15 %%: slack in the grips or"
+                    + " supports, or a specimen that really gives at first; look at the start of the"
+                    + " curve.");
+
+    /** Our own: beyond this share of the stretch, the choice of the toe decides it. */
+    private static final double LARGE_SHARE = 0.15;
+
     private Toe() {}
+
+    /**
+     * Returns what is to be said of a toe that is more than 15 % of the stretch.
+     *
+     * @param toe way that was taken off
+     * @param stretch way at the largest force, less the toe
+     */
+    public static Optional<Finding> large(double toe, double stretch) {
+        double share = toe / stretch;
+        return share > LARGE_SHARE
+                ? Optional.of(LARGE.with(Figures.two(100 * share)))
+                : Optional.empty();
+    }
 
     public static boolean isCompensated(Readings readings) {
         return readings.choice(CHOICE).equals(COMPENSATE);

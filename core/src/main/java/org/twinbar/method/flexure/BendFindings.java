@@ -6,6 +6,7 @@ import org.twinbar.finding.Finding;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
+import org.twinbar.method.conditioning.Conditioning;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Toe;
 import org.twinbar.method.section.Side;
@@ -69,6 +70,7 @@ final class BendFindings {
             return;
         }
         Side.findings(readings, out);
+        Conditioning.find(readings, out);
         Optional<Bending> bar = Flexure.bar(readings);
         if (bar.isPresent()) {
             double ratio = bar.get().spanMm() / bar.get().thicknessMm();
@@ -106,6 +108,9 @@ final class BendFindings {
             out.found(APPARENT.with());
         }
         lookAtToe(readings, out, bar, toe);
+        if (Toe.isCompensated(readings)) {
+            Toe.large(toe, bent).ifPresent(out::found);
+        }
         if (readings.has(BendForm.TIME)) {
             Trace time = readings.trace(BendForm.TIME);
             CurveFindings.ofTime(time, peak).forEach(out::found);

@@ -10,6 +10,7 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.TestMethod;
+import org.twinbar.method.conditioning.Conditioning;
 
 /** Shore D hardness, in the manner of ISO 868. */
 public final class Hardness implements TestMethod {
@@ -85,6 +86,7 @@ public final class Hardness implements TestMethod {
     }
 
     private static void findings(Readings readings, double hardness, Outcome.Builder out) {
+        Conditioning.find(readings, out);
         int places = readings.count(HardnessForm.HARDNESS);
         if (places < PLACES) {
             out.found(FEW_PLACES.with(places));

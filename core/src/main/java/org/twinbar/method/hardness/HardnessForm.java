@@ -10,6 +10,7 @@ import org.twinbar.method.Limits;
 import org.twinbar.method.Property;
 import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Words;
+import org.twinbar.method.conditioning.Conditioning;
 
 /** What the hardness test asks for and yields. */
 final class HardnessForm {
@@ -53,7 +54,8 @@ final class HardnessForm {
                     Ask.optional("How many pieces are stacked?", List.of(PIECES)),
                     Ask.optional("How near to an edge was it read?", List.of(EDGE)),
                     Ask.optional("How thick a film lies on it?", List.of(FILM)),
-                    Ask.optional("How long after contact was it read?", List.of(READ_AFTER))),
+                    Ask.optional("How long after contact was it read?", List.of(READ_AFTER)),
+                    Conditioning.ASK),
             List.of(),
             List.of(),
             List.of(MEAN, SOFTEST),

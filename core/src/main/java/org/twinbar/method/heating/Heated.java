@@ -12,6 +12,7 @@ import org.twinbar.method.Mark;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
+import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Line;
 
 /** The record of one bar that is heated under load, in one world; °C, mm and s. */
@@ -253,6 +254,9 @@ public final class Heated {
                 fellFrom = hottest;
             }
             hottest = here > hottest ? here : hottest;
+        }
+        if (readings.has(TIME)) {
+            CurveFindings.timeFalls(readings.trace(TIME)).ifPresent(out::found);
         }
         if (lost > 0) {
             out.found(

@@ -5,6 +5,7 @@ import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
+import org.twinbar.method.conditioning.Conditioning;
 
 /** What a person should know about one blow. */
 final class ImpactFindings {
@@ -76,6 +77,7 @@ final class ImpactFindings {
 
     static void of(Readings readings, Swing swing, double energy, Outcome.Builder out) {
         ImpactFindings findings = new ImpactFindings(readings, swing, energy, out);
+        Conditioning.find(readings, out);
         findings.lookAtWindow();
         findings.lookAtFriction();
         findings.lookAtStriker();

@@ -13,6 +13,7 @@ import org.twinbar.method.Property;
 import org.twinbar.method.Property.Basis;
 import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Words;
+import org.twinbar.method.conditioning.Conditioning;
 
 /** What the impact test asks for, sets and yields. */
 final class ImpactForm {
@@ -174,7 +175,8 @@ final class ImpactForm {
                                 List.of(SWINGS, SWINGS_TIME, SWINGS_AMPLITUDE),
                                 List.of(SWINGS, SWINGS_TIME))
                         .once(),
-                Ask.optional("What flew off?", List.of(PIECE_MASS)));
+                Ask.optional("What flew off?", List.of(PIECE_MASS)),
+                Conditioning.ASK);
     }
 
     private static Input angle(String name, String label) {

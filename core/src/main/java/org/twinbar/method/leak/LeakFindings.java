@@ -35,6 +35,10 @@ final class LeakFindings {
                     + " without being closed, until they are wetted or soap is in the water.");
     static final Finding.Kind ONE_PORE = Finding.Kind.note(
             "as-one-pore", "That much runs through one round pore of %s µm in a wall of %s mm.");
+    static final Finding.Kind BELOW_DETECTION = Finding.Kind.note(
+            "below-detection-limit",
+            "The loss is below %s g/h, three standard uncertainties of the weighings or the scatter"
+                    + " of the tight vessels; weigh after a longer time, or on a finer scale.");
     static final Finding.Kind LIQUID_UNKNOWN = Finding.Kind.note(
             "liquid-not-stated", "Which liquid it held was not noted; state it with the result.");
 
@@ -78,6 +82,9 @@ final class LeakFindings {
     }
 
     private void lookAtRate(Yield rate) {
+        if (rate instanceof Yield.Below below) {
+            out.found(BELOW_DETECTION.with(Figures.two(below.bound())));
+        }
         if (rate instanceof Yield.Missing) {
             return;
         }

@@ -5,6 +5,7 @@ import org.twinbar.finding.Finding;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
+import org.twinbar.method.conditioning.Conditioning;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.LoadCurve;
 import org.twinbar.method.curve.SlopeWindow;
@@ -39,10 +40,6 @@ final class PullFindings {
             "toe-corrected",
             "Strain counts from where the straight stretch meets zero force: a toe of %s %%"
                     + " strain was taken off (ASTM D638, annex A1).");
-    static final Finding.Kind TOE_LARGE = Finding.Kind.warning(
-            "toe-large",
-            "The toe is %s %% of the strain at the largest force: slack in the grips, or a"
-                    + " specimen that really gives at first; look at the start of the curve.");
 
     static final Finding.Kind TWO_MAXIMA = Finding.Kind.note(
             "two-maxima",
@@ -62,9 +59,6 @@ final class PullFindings {
     /** METHODS A.2, common practice. */
     private static final double COMPLIANCE_SHARE = 0.20;
 
-    /** Our own: beyond this share of the strain, the choice of the toe decides the strain. */
-    private static final double TOE_SHARE = 0.15;
-
     /** A toe below this strain (mm/mm) is not worth a sentence: a fifth of the window's start. */
     private static final double TOE_WORTH_SAYING = 1e-4;
 
@@ -72,6 +66,7 @@ final class PullFindings {
 
     static void ofBreak(Readings readings, Outcome.Builder out) {
         Side.findings(readings, out);
+        Conditioning.find(readings, out);
         if (readings.atRest() && !Bound.ofBreak(readings).reason().isEmpty()) {
             out.found(BREAK_OUTSIDE_GAUGE.with(readings.word(PullForm.BROKE_AT)));
         }
@@ -113,10 +108,7 @@ final class PullFindings {
             if (Math.abs(strain) >= TOE_WORTH_SAYING) {
                 out.found(TOE.with(percent(strain)));
             }
-            double share = toe / (curve.way(strongest) - zero);
-            if (share > TOE_SHARE) {
-                out.found(TOE_LARGE.with(percent(share)));
-            }
+            Toe.large(toe, curve.way(strongest) - zero).ifPresent(out::found);
         }
     }
 

@@ -15,6 +15,7 @@ import org.twinbar.method.Property.Basis;
 import org.twinbar.method.Property.Scale;
 import org.twinbar.method.Setting;
 import org.twinbar.method.Words;
+import org.twinbar.method.conditioning.Conditioning;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
 import org.twinbar.method.section.LargestForce;
@@ -192,7 +193,8 @@ final class PullForm {
                         "How high are the ridges under the caliper?",
                         List.of(Side.RIDGES, Side.RIDGES_BEFORE),
                         List.of(Side.RIDGES)),
-                Ask.optional("What does the specimen weigh?", List.of(MASS)));
+                Ask.optional("What does the specimen weigh?", List.of(MASS)),
+                Conditioning.ASK);
     }
 
     private static Input length(String name, String label, double lowest, double highest) {

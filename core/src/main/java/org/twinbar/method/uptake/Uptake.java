@@ -26,6 +26,10 @@ public final class Uptake implements TestMethod {
             "lighter-after-water",
             "It came out %s g lighter, more than weighing explains: it was not dry before, or lost"
                     + " something in the water. Dry it again and weigh.");
+    static final Finding.Kind BELOW_DETECTION = Finding.Kind.note(
+            "below-detection-limit",
+            "It gained %s g, less than the %s g that two weighings can tell (three standard"
+                    + " uncertainties); leave it in for longer, or weigh on a finer scale.");
     static final Finding.Kind NOT_DRIED = Finding.Kind.warning(
             "not-dried",
             "It was not dried before, so what it had taken up from the air is missing from the"
@@ -124,6 +128,9 @@ public final class Uptake implements TestMethod {
 
     private static void find(Readings readings, double gained, double limit, Outcome.Builder out) {
         out.found(VOIDS.with());
+        if (gained < limit && -gained <= limit) {
+            out.found(BELOW_DETECTION.with(Figures.two(gained), Figures.two(limit)));
+        }
         if (-gained > limit) {
             out.found(LIGHTER.with(Figures.two(-gained)));
         }

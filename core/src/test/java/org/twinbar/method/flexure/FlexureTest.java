@@ -225,4 +225,17 @@ class FlexureTest {
         assertThat(Exactly.reason(Bent.bend(Bent.bar()), BendForm.STRENGTH))
                 .isEqualTo("no force was read");
     }
+
+    @Test
+    void aToeThatIsMuchOfTheDeflectionIsSaid() {
+        double[] force = new double[200];
+        double[] deflection = new double[200];
+        for (int row = 0; row < 200; row++) {
+            deflection[row] = 0.01 * row;
+            force[row] = 40 * Math.max(0, deflection[row] - 0.5);
+        }
+        Result result = Bent.bend(
+                Bent.bar().channel(BendForm.FORCE, force).channel(BendForm.DEFLECTION, deflection));
+        assertThat(Exactly.text(result, "toe-large")).startsWith("The toe is 34 % of the stretch");
+    }
 }

@@ -81,12 +81,13 @@ class GlossTest {
 
     @Test
     void surfacesThatTheStandardLeavesOutAreSerious() {
-        for (String surface : new String[] {GlossForm.CURVED, GlossForm.METALLIC}) {
-            Result result =
-                    of(alike(plate(), Geometry.AT_60.along(), 50).word(GlossForm.SURFACE, surface));
-            assertThat(Exactly.text(result, "surface-" + surface))
-                    .startsWith("The surface is " + surface);
-        }
+        Result curved = of(alike(plate(), Geometry.AT_60.along(), 50)
+                .word(GlossForm.SURFACE, GlossForm.CURVED));
+        assertThat(Exactly.text(curved, "surface-curved")).startsWith("The surface is curved");
+        Result metallic = of(alike(plate(), Geometry.AT_60.along(), 50)
+                .word(GlossForm.SURFACE, GlossForm.METALLIC));
+        assertThat(Exactly.text(metallic, "surface-metallic"))
+                .startsWith("The surface is metallic");
         Result open = of(
                 alike(plate(), Geometry.AT_60.along(), 50).word(GlossForm.COVERED, GlossForm.OPEN));
         assertThat(Exactly.text(open, "window-not-covered")).contains("light from the room");

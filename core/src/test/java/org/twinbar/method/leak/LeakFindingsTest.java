@@ -111,4 +111,14 @@ class LeakFindingsTest {
         assertThat(text(Held.vessel().number(LeakForm.DRY_UNTIL, 24), "liquid-not-stated"))
                 .contains("state it with the result");
     }
+
+    @Test
+    void aLossThatWeighingCannotTellIsSaid() {
+        Result result = Held.result(Held.vessel()
+                .number(LeakForm.MASS_BEFORE, 200.00)
+                .number(LeakForm.MASS_AFTER, 199.99)
+                .number(LeakForm.WEIGHED_AFTER, 24));
+        assertThat(Exactly.text(result, "below-detection-limit"))
+                .startsWith("The loss is below 0.00051 g/h, three standard uncertainties");
+    }
 }

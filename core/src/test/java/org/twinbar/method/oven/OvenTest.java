@@ -303,4 +303,14 @@ class OvenTest {
         // A tenth of the arm, 6 mm, is passed at 50 + √200 °C.
         assertThat(text(curved, "lines-end-early")).startsWith("The two lines end at 64.0 °C");
     }
+
+    @Test
+    void aClockThatRunsBackwardsIsSaid() {
+        double[] time = new double[81];
+        for (int row = 0; row < 81; row++) {
+            time[row] = 30 * row - (row > 40 ? 600 : 0);
+        }
+        assertThat(text(sagging().channel(Heated.TIME, time), "time-falls"))
+                .startsWith("Time runs backwards once in the record");
+    }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
@@ -157,5 +158,31 @@ class PeakTest {
                 .startsWith("The largest value, 0.120 N·m, is only 12 steps of the display");
         assertThat(texts(new ThreadStrip(), part().number(ThreadStrip.TORQUE, 2)))
                 .isEmpty();
+    }
+
+    @Test
+    void findingsHaveTheirCodes() {
+        double[] jerks = {9, 2, 1, 8, 1, 7, 1, 8};
+        assertThat(Exactly.found(
+                        Result.of(
+                                new Peel(),
+                                part().channel(Peel.TRACE, jerks)
+                                        .number(Peel.WIDTH, 20)
+                                        .build()),
+                        "peel-not-steady"))
+                .isTrue();
+        double[] rising = {0.1, 1, 2.5};
+        assertThat(Exactly.found(
+                        Result.of(
+                                new ThreadStrip(),
+                                part().channel(ThreadStrip.TRACE, rising).build()),
+                        "largest-at-last-row"))
+                .isTrue();
+        assertThat(Exactly.found(
+                        Result.of(
+                                new ThreadStrip(),
+                                part().number(ThreadStrip.TORQUE, 0.12).build()),
+                        "few-steps-of-the-display"))
+                .isTrue();
     }
 }

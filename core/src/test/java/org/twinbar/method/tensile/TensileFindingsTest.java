@@ -9,6 +9,7 @@ import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
+import org.twinbar.method.conditioning.Conditioning;
 
 /** Each finding is raised by readings that deserve it, and not by a clean pull. */
 class TensileFindingsTest {
@@ -198,5 +199,16 @@ class TensileFindingsTest {
         assertThat(result.yields().get(PullForm.STRAIN_AT_BREAK)).isInstanceOf(Yield.AtLeast.class);
         assertThat(Exactly.reason(result, PullForm.ENERGY))
                 .isEqualTo("the record ends before the load collapses");
+    }
+
+    @Test
+    void aShortConditioningIsSaid() {
+        Readings.Builder day =
+                Pulled.bar(10, 4).number(PullForm.PEAK_FORCE, 800).number(Conditioning.HOURS, 24);
+        assertThat(Exactly.text(Pulled.pull(day), "conditioned-briefly"))
+                .startsWith("It lay in the climate of the test room for 24 h");
+        Readings.Builder enough =
+                Pulled.bar(10, 4).number(PullForm.PEAK_FORCE, 800).number(Conditioning.HOURS, 88);
+        assertThat(Pulled.pull(enough).findings()).isEmpty();
     }
 }

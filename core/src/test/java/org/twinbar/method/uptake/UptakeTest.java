@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.Exactly;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Readings;
@@ -126,5 +127,17 @@ class UptakeTest {
         assertThat(codes(sound().number(UptakeForm.WET, 19.9))).contains("lighter-after-water");
         assertThat(codes(sound().number(UptakeForm.WET, 19.99)))
                 .doesNotContain("lighter-after-water");
+    }
+
+    @Test
+    void aGainThatWeighingCannotTellIsSaid() {
+        Result result = Result.of(
+                new Uptake(),
+                Readings.of("U1", "plain", Exactly.bench("scale", 0, "0 g", "0.01 g"))
+                        .number(UptakeForm.DRY, 4.00)
+                        .number(UptakeForm.WET, 4.01)
+                        .build());
+        assertThat(Exactly.text(result, "below-detection-limit"))
+                .startsWith("It gained 0.0100 g, less than the 0.012 g that two weighings can tell");
     }
 }
