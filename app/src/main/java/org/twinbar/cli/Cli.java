@@ -109,6 +109,7 @@ public final class Cli {
                 CompareCommand.class,
                 InstrumentCommand.class,
                 GaugeCommand.class,
+                DriftCommand.class,
                 ResolveCommand.class,
                 SizeCommand.class,
                 MixCommand.class,

@@ -65,6 +65,11 @@ public final class Figures {
         return CalibrationFigure.residuals(calibration, unit, allowed);
     }
 
+    /** Returns a reference's values in their order against the limits of the bench. */
+    public static String control(Control control) {
+        return ControlFigure.of(control);
+    }
+
     /** Returns the style sheet that pictures need beside the theme. */
     public static String css() {
         return ".figure{display:block;width:100%;height:auto}.figure text{font-family:inherit}"

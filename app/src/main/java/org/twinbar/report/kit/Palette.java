@@ -91,6 +91,21 @@ public record Palette(String word, Map<Theme, String> colours) {
         return colours.getOrDefault(token, token.light());
     }
 
+    /** Returns a picture of the report as a file that needs no typeface and no style sheet. */
+    public String drawn(String svg) {
+        Outlined picture = Outlined.of(svg);
+        String said = picture.words().replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+        return resolved(String.format(
+                Locale.ROOT,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1$.0f %2$.0f\""
+                        + " role=\"img\" aria-label=\"%3$s\"><rect width=\"%1$.0f\""
+                        + " height=\"%2$.0f\" fill=\"var(--paper)\"/>%4$s</svg>",
+                picture.width(),
+                picture.height(),
+                said,
+                picture.inside()));
+    }
+
     /** Returns a picture with the colours in the place of their names. */
     String resolved(String svg) {
         String resolved = svg;
