@@ -14,7 +14,7 @@ final class Fewest {
     static final int MOST = 10_000;
 
     /** A simulated chance is asked for at so many numbers at most, and for fewer specimens. */
-    private static final int MOST_LOOKS = 7;
+    private static final int MOST_LOOKS = 6;
 
     private static final int MOST_SIMULATED = 200;
 

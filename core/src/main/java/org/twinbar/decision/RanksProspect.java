@@ -23,7 +23,7 @@ record RanksProspect(
         Question question, double[] treated, double[] control, double part, double[] elsewhere)
         implements Prospect {
 
-    static final int STUDIES = 400;
+    static final int STUDIES = 250;
 
     private static final double NONE = 0.5;
 

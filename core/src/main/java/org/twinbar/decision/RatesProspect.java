@@ -23,7 +23,7 @@ import org.twinbar.statistics.Turnbull;
  */
 record RatesProspect(Question question, Turnbull curve, Powers powers) implements Prospect {
 
-    static final int STUDIES = 400;
+    static final int STUDIES = 250;
 
     /** Powers of the curve. */
     record Powers(double treated, double control) {}

@@ -93,12 +93,13 @@ public sealed interface HazardRatio {
      */
     static boolean liesBelow(
             double ratio, List<Lifetime> treated, List<Lifetime> control, double level) {
+        if (!anyBetweenLooks(treated, control)) {
+            return PartialLikelihood.of(treated, control).excludesFrom(ratio, level);
+        }
         return PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
                         .excludesFrom(ratio, level)
-                && (!anyBetweenLooks(treated, control)
-                        || PartialLikelihood.of(
-                                        each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
-                                .excludesFrom(ratio, level));
+                && PartialLikelihood.of(each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
+                        .excludesFrom(ratio, level);
     }
 
     /** Whether the interval of {@link #of} lies above a ratio: below its inverse, turned round. */

@@ -1,8 +1,8 @@
 package org.twinbar.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Who was at risk, and to whom it happened, at each time at which it happened to anyone. */
 final class RiskTable {
@@ -31,22 +31,49 @@ final class RiskTable {
     static List<Row> of(List<Lifetime> treated, List<Lifetime> control) {
         requireMoments(treated);
         requireMoments(control);
-        double[] times = Stream.concat(treated.stream(), control.stream())
-                .filter(life -> !life.isCensored())
-                .mapToDouble(Lifetime::until)
-                .distinct()
-                .sorted()
-                .toArray();
-        List<Row> rows = new ArrayList<>();
+        double[] times = eventTimes(treated, control);
+        double[][] ours = watched(treated);
+        double[][] others = watched(control);
+        List<Row> rows = new ArrayList<>(times.length);
         for (double time : times) {
             rows.add(new Row(
                     time,
-                    atRisk(treated, time),
-                    atRisk(control, time),
-                    events(treated, time),
-                    events(control, time)));
+                    atRisk(ours[0], time),
+                    atRisk(others[0], time),
+                    events(ours[1], time),
+                    events(others[1], time)));
         }
         return rows;
+    }
+
+    private static double[] eventTimes(List<Lifetime> treated, List<Lifetime> control) {
+        double[] times = new double[treated.size() + control.size()];
+        int events = 0;
+        for (List<Lifetime> lives : List.of(treated, control)) {
+            for (Lifetime life : lives) {
+                if (!life.isCensored()) {
+                    times[events++] = life.until();
+                }
+            }
+        }
+        Arrays.sort(times, 0, events);
+        int distinct = 0;
+        for (int i = 0; i < events; i++) {
+            if (distinct == 0 || times[i] != times[distinct - 1]) {
+                times[distinct++] = times[i];
+            }
+        }
+        return Arrays.copyOf(times, distinct);
+    }
+
+    /** Until when each was there, and when it happened. */
+    private static double[][] watched(List<Lifetime> lives) {
+        double[][] watched = new double[2][lives.size()];
+        for (int i = 0; i < lives.size(); i++) {
+            watched[0][i] = lives.get(i).after();
+            watched[1][i] = lives.get(i).until();
+        }
+        return watched;
     }
 
     private static void requireMoments(List<Lifetime> lives) {
@@ -58,11 +85,19 @@ final class RiskTable {
         }
     }
 
-    private static int atRisk(List<Lifetime> lives, double time) {
-        return (int) lives.stream().filter(life -> life.after() >= time).count();
+    private static int atRisk(double[] after, double time) {
+        int count = 0;
+        for (double last : after) {
+            count += last >= time ? 1 : 0;
+        }
+        return count;
     }
 
-    private static int events(List<Lifetime> lives, double time) {
-        return (int) lives.stream().filter(life -> life.until() == time).count();
+    private static int events(double[] until, double time) {
+        int count = 0;
+        for (double at : until) {
+            count += at == time ? 1 : 0;
+        }
+        return count;
     }
 }

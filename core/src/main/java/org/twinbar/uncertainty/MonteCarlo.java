@@ -139,19 +139,26 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
 
     /** Worlds one after the other; each is the same object with other errors in it. */
     private static final class Worlds {
-        private final List<Source> sources;
+        private final Source[] sources;
+        private final double[][] slots;
         private final UniformRandomProvider random;
-        private final Map<String, Double> errors = new HashMap<>();
-        private final Errors world = Errors.backedBy(errors);
+        private final Errors world;
 
         Worlds(List<Source> sources, UniformRandomProvider random) {
-            this.sources = sources;
+            this.sources = sources.toArray(new Source[0]);
             this.random = random;
+            Map<String, double[]> byIdentity = new HashMap<>();
+            this.slots = new double[this.sources.length][];
+            for (int i = 0; i < slots.length; i++) {
+                slots[i] = byIdentity.computeIfAbsent(
+                        this.sources[i].identity(), identity -> new double[1]);
+            }
+            this.world = Errors.backedBy(byIdentity);
         }
 
         Errors next() {
-            for (Source source : sources) {
-                errors.put(source.identity(), source.draw(random));
+            for (int i = 0; i < slots.length; i++) {
+                slots[i][0] = sources[i].draw(random);
             }
             return world;
         }
@@ -190,7 +197,7 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             }
             double[] block = Arrays.copyOfRange(values, blockFrom, count);
             blockFrom = count;
-            Arrays.sort(block);
+            Tails.order(block, block.length - held(block.length));
             Drawn drawn = summary(block, 0, true);
             figures.add(new double[] {drawn.mean(), drawn.u(), drawn.low(), drawn.high()});
             if (figures.size() < leastBlocks) {
@@ -220,10 +227,16 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
 
         Drawn drawn(boolean settled) {
             double[] all = Arrays.copyOf(values, count);
-            Arrays.sort(all);
+            Tails.order(all, count - held(count));
             return summary(all, without, settled);
         }
 
+        /** How many worlds the interval spans. */
+        private int held(int n) {
+            return Math.min(n - 1, (int) (coverage * n + 0.5));
+        }
+
+        /** The ends are among the lowest n − held and the highest: no others need be in order. */
         private Drawn summary(double[] sorted, long none, boolean settled) {
             int n = sorted.length;
             if (n == 0) {
@@ -235,7 +248,7 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             for (double value : sorted) {
                 sum += (value - mean) * (value - mean);
             }
-            int held = Math.min(n - 1, (int) (coverage * n + 0.5));
+            int held = held(n);
             int from = 0;
             for (int i = 1; i + held < n; i++) {
                 if (sorted[i + held] - sorted[i] < sorted[from + held] - sorted[from]) {
