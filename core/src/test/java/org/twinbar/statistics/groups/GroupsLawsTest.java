@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.twinbar.statistics.StudentT;
+import org.twinbar.statistics.Summary;
 import org.twinbar.statistics.TwoMeans;
 
 class GroupsLawsTest {
@@ -26,15 +27,37 @@ class GroupsLawsTest {
         double[][] groups = random(seed, 4, 6);
         StudentT t = new StudentT(8);
 
-        SeveralGroups two = SeveralGroups.of(groups);
-        double pooled = two.sd() * Math.sqrt(1 / 4.0 + 1 / 6.0);
-        double statistic = (two.means().get(1) - two.means().get(0)) / pooled;
+        double[] sizes = {4, 6};
+        OneWay analysis = OneWay.of(groups);
+        double pooled = analysis.sd() * Math.sqrt(1 / sizes[0] + 1 / sizes[1]);
+        double statistic = (Summary.of(groups[1]).mean() - Summary.of(groups[0]).mean()) / pooled;
+        double reach = Math.abs(statistic);
 
-        assertThat(OneWay.of(groups).test().f()).isCloseTo(statistic * statistic, within(1e-9));
-        assertThat(two.allPairs(0.95).get(0).p()).isCloseTo(t.twoSidedP(statistic), within(1e-9));
-        assertThat(two.against(0, 0.95).get(0).p()).isCloseTo(t.twoSidedP(statistic), within(1e-9));
-        assertThat(two.against(0, 0.95).get(0).difference().high())
-                .isCloseTo(two.allPairs(0.95).get(0).difference().high(), within(1e-8));
+        assertThat(analysis.test().f()).isCloseTo(statistic * statistic, within(1e-9));
+        assertThat(new StudentizedRange(2, 8).above(reach * Math.sqrt(2)))
+                .isCloseTo(t.twoSidedP(statistic), within(1e-9));
+        assertThat(DunnettRange.of(4, new int[] {6}, 8).above(reach))
+                .isCloseTo(t.twoSidedP(statistic), within(1e-9));
+        assertThat(DunnettRange.ofVariances(1 / sizes[0], new double[] {1 / sizes[1]}, 3)
+                        .withDf(8)
+                        .quantile(0.95))
+                .isCloseTo(t.twoSided(0.95), within(1e-8));
+    }
+
+    /** Equal variances of single specimens leave what numbers of specimens say. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void variancesInPlaceOfNumbersSayTheSame(long seed) {
+        Random random = new Random(seed);
+        double sd = 0.1 + 10 * random.nextDouble();
+        int[] counts = {3 + random.nextInt(5), 3 + random.nextInt(5), 3 + random.nextInt(5)};
+        double[] variances = Arrays.stream(counts).mapToDouble(n -> sd / n).toArray();
+        double byNumbers = DunnettRange.of(5, counts, 12).below(2.4);
+
+        assertThat(DunnettRange.ofVariances(sd / 5, variances, 12).below(2.4))
+                .isCloseTo(byNumbers, within(1e-12));
+        assertThatThrownBy(() -> DunnettRange.ofVariances(0, variances, 12))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -53,26 +76,18 @@ class GroupsLawsTest {
 
         assertThat(OneWay.of(other).test().f())
                 .isCloseTo(OneWay.of(groups).test().f(), within(1e-9));
-        List<SeveralGroups.Difference> before = SeveralGroups.of(groups).against(1, 0.95);
-        List<SeveralGroups.Difference> after = SeveralGroups.of(other).against(1, 0.95);
-        for (int i = 0; i < 2; i++) {
-            assertThat(after.get(i).difference().low())
-                    .isCloseTo(1000 * before.get(i).difference().low(), within(1e-7));
-            assertThat(after.get(i).p()).isCloseTo(before.get(i).p(), within(1e-9));
-        }
     }
 
-    @ParameterizedTest(name = "seed {0}")
-    @MethodSource("seeds")
-    void intervalAndProbabilityAgree(long seed) {
-        for (double[][] groups : List.of(random(seed, 4, 5, 3), random(seed + 99, 6, 6, 6, 6))) {
-            SeveralGroups several = SeveralGroups.of(groups);
-            for (List<SeveralGroups.Difference> all :
-                    List.of(several.allPairs(0.95), several.against(0, 0.95))) {
-                for (SeveralGroups.Difference one : all) {
-                    assertThat(one.difference().holds(0)).isEqualTo(one.p() >= 0.05);
-                }
-            }
+    @ParameterizedTest(name = "{0} groups")
+    @ValueSource(ints = {2, 3, 5, 9})
+    void quantileAndProbabilityAgree(int groups) {
+        int[] treated = new int[groups];
+        Arrays.fill(treated, 4);
+        for (double df : new double[] {1.3, 4, 17.5}) {
+            StudentizedRange range = new StudentizedRange(groups, df);
+            assertThat(range.above(range.quantile(0.95))).isCloseTo(0.05, within(1e-9));
+            DunnettRange dunnett = DunnettRange.of(4, treated, df);
+            assertThat(dunnett.above(dunnett.quantile(0.95))).isCloseTo(0.05, within(1e-9));
         }
     }
 
@@ -111,10 +126,6 @@ class GroupsLawsTest {
         double[] fives = {5, 5, 5};
 
         assertThat(OneWay.of(fives, fives).test().p()).isEqualTo(1);
-        SeveralGroups.Difference difference =
-                SeveralGroups.of(fives, fives, fives).against(0, 0.95).get(0);
-        assertThat(difference.p()).isEqualTo(1);
-        assertThat(difference.difference().high()).isZero();
     }
 
     @Test
@@ -125,8 +136,6 @@ class GroupsLawsTest {
         assertThatThrownBy(() -> OneWay.of(fives)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> OneWay.of(new double[] {1}, new double[] {2}))
                 .hasMessageContaining("degrees of freedom within groups");
-        assertThatThrownBy(() -> SeveralGroups.of(fives, fives).against(2, 0.95))
-                .hasMessage("The control must be one of the groups 0 to 1, not 2.");
         assertThatThrownBy(() -> Interaction.ofDifferences(equal, equal, 0.95))
                 .hasMessageContaining("no scatter");
         assertThatThrownBy(() -> TwoWay.of(new double[][][] {{{1}, {}}, {{1, 2}, {3}}}))

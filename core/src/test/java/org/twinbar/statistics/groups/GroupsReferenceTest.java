@@ -62,16 +62,16 @@ class GroupsReferenceTest {
     void threeByFiveOfTheHandbook() {
         double[][] groups = Published.groups("three by five");
         OneWay analysis = OneWay.of(groups);
-        SeveralGroups.Difference secondLessFirst =
-                SeveralGroups.of(groups).allPairs(0.95).get(0);
+        double difference = Summary.of(groups[1]).mean() - Summary.of(groups[0]).mean();
+        double half = new StudentizedRange(3, 12).quantile(0.95) * analysis.sd() / Math.sqrt(5);
 
         checks.row("M-109-between").expects(analysis.betweenSquares());
         checks.row("M-109-within").expects(analysis.withinSquares());
         checks.row("M-109-F").expects(analysis.test().f());
         checks.row("M-109-p").expects(analysis.test().p());
         checks.row("M-110-q").expects(new StudentizedRange(3, 12).quantile(0.95));
-        checks.row("M-110-low").expects(secondLessFirst.difference().low());
-        checks.row("M-110-high").expects(secondLessFirst.difference().high());
+        checks.row("M-110-low").expects(difference - half);
+        checks.row("M-110-high").expects(difference + half);
     }
 
     @Test
@@ -88,17 +88,14 @@ class GroupsReferenceTest {
             means.add(Summary.of(joined(cells[0][tension], cells[1][tension])).mean());
         }
 
-        List<SeveralGroups.Difference> pairs = new SeveralGroups(
-                        means,
-                        List.of(18, 18, 18),
-                        Math.sqrt(additive.squares() / additive.df()),
-                        additive.df())
-                .allPairs(0.95);
+        double sd = Math.sqrt(additive.squares() / additive.df());
+        StudentizedRange range = new StudentizedRange(3, additive.df());
+        double unit = sd / Math.sqrt(18);
 
-        checks.row("M-111-LM-p").expects(pairs.get(0).p());
-        checks.row("M-111-LH-p").expects(pairs.get(1).p());
-        checks.row("M-111-MH-p").expects(pairs.get(2).p());
-        checks.row("M-111-ML").expects(-pairs.get(2).difference().value());
+        checks.row("M-111-LM-p").expects(range.above((means.get(0) - means.get(1)) / unit));
+        checks.row("M-111-LH-p").expects(range.above((means.get(0) - means.get(2)) / unit));
+        checks.row("M-111-MH-p").expects(range.above((means.get(1) - means.get(2)) / unit));
+        checks.row("M-111-ML").expects(means.get(1) - means.get(2));
     }
 
     @Test
@@ -202,21 +199,28 @@ class GroupsReferenceTest {
 
     @Test
     void plantsOfUnequalNumbers() {
-        SeveralGroups plants = SeveralGroups.of(Published.groups("PlantGrowth"));
+        double[][] plants = Published.groups("PlantGrowth");
+        OneWay analysis = OneWay.of(plants);
+        int[] treated = {plants[1].length, plants[2].length};
+        DunnettRange dunnett = DunnettRange.of(plants[0].length, treated, analysis.withinDf());
+        StudentizedRange tukey = new StudentizedRange(3, analysis.withinDf());
+        int[][] pairs = {{1, 0}, {2, 0}, {2, 1}};
 
-        List<SeveralGroups.Difference> against = plants.against(0, 0.95);
-        for (int i = 0; i < 2; i++) {
-            checks.row("R-plants-p" + (i + 1)).expects(against.get(i).p());
-            checks.row("R-plants-low" + (i + 1))
-                    .expects(against.get(i).difference().low());
-            checks.row("R-plants-high" + (i + 1))
-                    .expects(against.get(i).difference().high());
-        }
-        List<SeveralGroups.Difference> pairs = plants.allPairs(0.95);
         for (int i = 0; i < 3; i++) {
-            checks.row("R-kramer-low" + (i + 1))
-                    .expects(pairs.get(i).difference().low());
-            checks.row("R-kramer-p" + (i + 1)).expects(pairs.get(i).p());
+            double[] one = plants[pairs[i][0]];
+            double[] other = plants[pairs[i][1]];
+            double difference = Summary.of(one).mean() - Summary.of(other).mean();
+            double unit = analysis.sd() * Math.sqrt(1.0 / one.length + 1.0 / other.length);
+            double t = Math.abs(difference) / unit;
+            double half = tukey.quantile(0.95) / Math.sqrt(2) * unit;
+            checks.row("R-kramer-low" + (i + 1)).expects(difference - half);
+            checks.row("R-kramer-p" + (i + 1)).expects(tukey.above(t * Math.sqrt(2)));
+            if (i < 2) {
+                double reach = dunnett.quantile(0.95) * unit;
+                checks.row("R-plants-p" + (i + 1)).expects(dunnett.above(t));
+                checks.row("R-plants-low" + (i + 1)).expects(difference - reach);
+                checks.row("R-plants-high" + (i + 1)).expects(difference + reach);
+            }
         }
     }
 
