@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Volume and area of every standard shape by school geometry, from the sizes of METHODS.md A.3 and B
- * typed again: nothing here knows how the shapes are drawn.
+ * Volume and area of every standard shape by school geometry, from the sizes of METHODS.md A.3 and
+ * B typed again: nothing here knows how the shapes are drawn.
  */
 class ShapesByHandTest {
 
@@ -80,10 +80,7 @@ class ShapesByHandTest {
                 "cup-one-wall",
                 PI / 4 * (1600 * 110 - 39.1 * 39.1 * 108.8),
                 PI * (800 + 40 * 110 + 39.1 * 108.8));
-        is(
-                "box-60x60x60",
-                216_000 - 57.6 * 57.6 * 58.8,
-                7200 + 4 * 60 * 60 + 4 * 57.6 * 58.8);
+        is("box-60x60x60", 216_000 - 57.6 * 57.6 * 58.8, 7200 + 4 * 60 * 60 + 4 * 57.6 * 58.8);
     }
 
     @Test

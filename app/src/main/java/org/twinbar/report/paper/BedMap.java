@@ -12,10 +12,14 @@ import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.Solid;
 
-/** A bed seen from above, its front edge below: which specimen lies where. */
+/**
+ * The part of a bed that is taken, seen from above, its front edge below: which specimen lies
+ * where.
+ */
 final class BedMap {
 
-    private static final double MOST_SIDE = 78;
+    private static final double MOST_WIDTH = 170;
+    private static final double MOST_HEIGHT = 95;
     private static final double EDGE = 1;
     private static final double FRONT = 5;
     private static final double LEAST_TEXT = 1.6;
@@ -23,13 +27,20 @@ final class BedMap {
     private static final double CHORD = 0.2;
 
     private final Plate plate;
+    private final double taken;
     private final double scale;
     private final StringBuilder svg = new StringBuilder();
 
     private BedMap(Plate plate) {
         this.plate = plate;
-        this.scale = Math.min(
-                MOST_SIDE / plate.bed().width(), 1.6 * MOST_SIDE / plate.bed().length());
+        this.taken = Math.min(
+                plate.bed().width(),
+                plate.bed().gap()
+                        + plate.specimens().stream()
+                                .mapToDouble(it -> it.mesh().box().most(1))
+                                .max()
+                                .orElse(0));
+        this.scale = Math.min(MOST_WIDTH / plate.bed().length(), MOST_HEIGHT / taken);
     }
 
     static String svg(Plate plate) {
@@ -38,12 +49,12 @@ final class BedMap {
 
     private String drawn() {
         double wide = scale * plate.bed().length();
-        double tall = scale * plate.bed().width();
+        double tall = scale * taken;
         svg.append(
-                "<rect x=\"%1$s\" y=\"%1$s\" width=\"%2$s\" height=\"%3$s\" fill=\"none\" stroke=\"%4$s\" stroke-width=\"0.25\"/>"
+                "<path d=\"M%1$s %1$sv%3$sh%2$sv-%3$s\" fill=\"none\" stroke=\"%4$s\" stroke-width=\"0.25\"/>"
                         .formatted(text(EDGE), text(wide), text(tall), colour(Theme.SOFT)));
         svg.append(
-                "<text x=\"%s\" y=\"%s\" font-size=\"3\" text-anchor=\"middle\" fill=\"%s\">front</text>"
+                "<text x=\"%s\" y=\"%s\" font-size=\"3\" text-anchor=\"middle\" fill=\"%s\">front edge of the bed</text>"
                         .formatted(
                                 text(EDGE + wide / 2),
                                 text(EDGE + tall + FRONT - 1),
@@ -127,7 +138,7 @@ final class BedMap {
     }
 
     private double y(double y) {
-        return EDGE + scale * (plate.bed().width() - y);
+        return EDGE + scale * (taken - y);
     }
 
     private static String colour(Theme token) {

@@ -156,7 +156,7 @@ public final class BenchSheets {
                             "",
                             List.of(),
                             bed.map(it -> BedMap.svg(plate(inPlace, it))),
-                            "The bed from above.",
+                            "The bed from above, as far as it is taken.",
                             facts(inPlace, PRINTED),
                             List.of(
                                     new Field("Mass", "g", "scale", 1, List.of()),

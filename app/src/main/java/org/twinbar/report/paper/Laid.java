@@ -12,10 +12,10 @@ import java.util.stream.Stream;
  */
 public record Laid(Form form, List<Table> tables) {
 
-    private static final double NUMBER = 14;
-    private static final double WORDS = 26;
+    private static final double NUMBER = 12.5;
+    private static final double WORDS = 22;
     private static final double FACT = 17;
-    private static final double CODE = 34;
+    private static final double CODE = 31;
 
     /** The side of a code of squares, its margin included (mm). */
     private static final double SQUARES = 12;

@@ -165,11 +165,12 @@ class SheetsTest {
                     .map(it -> ToPrint.of(bar, Optional.of(it), orientation))
                     .toList();
             String map = BedMap.svg(Plate.of(new Bed(220, 220, 5), specimens, 0.2));
-            assertThat(map).contains(">A07</text>", ">K518</text>", ">front</text>");
+            assertThat(map)
+                    .contains(">A07</text>", ">K518</text>", ">front edge of the bed</text>");
             assertThat(map).doesNotContain("NaN", "Infinity");
         }
         byte[] pdf = SHEETS.print(PIECES, Optional.of(new Bed(220, 220, 5)));
-        assertThat(text(pdf)).contains("The bed from above.");
+        assertThat(text(pdf)).contains("The bed from above");
         assertThat(pages(pdf)).isEqualTo(2);
         assertThatThrownBy(() -> SHEETS.print(PIECES, Optional.of(new Bed(180, 60, 5))))
                 .hasMessageContaining("holds 2 of the 4 specimens");
