@@ -9,10 +9,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.twinbar.planning.Aim;
 import org.twinbar.planning.Allocation;
 import org.twinbar.planning.Design;
 import org.twinbar.planning.Design.Batches;
 import org.twinbar.planning.Design.Changes;
+import org.twinbar.planning.Expected;
+import org.twinbar.planning.Numbers;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.planning.PlannedGroup.Role;
 import org.twinbar.planning.PlannedGroup.Together;
@@ -117,6 +120,27 @@ final class PlanMakeCommand implements Callable<Integer> {
                     "A reason that allows leaving a specimen out; the usual ones unless said.")
     List<String> reasons = new ArrayList<>();
 
+    @Option(
+            names = "--scatter",
+            paramLabel = "SHARE",
+            description = "What the number was reckoned with, kept with the plan: 6%%.")
+    @Nullable
+    String scatter;
+
+    @Option(
+            names = "--scatter-from",
+            paramLabel = "TEXT",
+            description = "Where that scatter comes from; given unless said.")
+    String scatterFrom = "given";
+
+    @Option(names = "--expected", paramLabel = "CHANGE", description = "Likewise: 15%%.")
+    @Nullable
+    String expected;
+
+    @Option(names = "--worth", paramLabel = "SIZE", description = "Likewise: 5%%.")
+    @Nullable
+    String worth;
+
     @Option(names = "--seed", paramLabel = "N", description = "Of the dealing; 1 unless said.")
     long seed = 1;
 
@@ -152,11 +176,36 @@ final class PlanMakeCommand implements Callable<Integer> {
                     reasons.isEmpty()
                             ? Plan.LeavingOut.USUAL
                             : new Plan.LeavingOut(reasons, Plan.LeavingOut.Sight.BEFORE),
-                    List.of());
+                    numbers(series));
             workspace.plans().keep(Act.by(StudyCommand.WHO), study, plan, Optional.ofNullable(why));
             PlanShowCommand.show(context, workspace.plans().of(study), json);
         }
         return Cli.DONE;
+    }
+
+    /** Why so many: kept with the plan, so that the report can show it. */
+    private List<Plan.NumberReason> numbers(List<Series> series) {
+        if (scatter == null || expected == null) {
+            if (scatter != null || expected != null || worth != null) {
+                throw new UsageException("--scatter and --expected go together");
+            }
+            return List.of();
+        }
+        Aim aim = new Aim.Change(Expected.ratio(
+                Typed.share("--expected", expected),
+                Typed.share("--worth", worth, 0),
+                Typed.share("--scatter", scatter)));
+        List<Plan.NumberReason> numbers = new ArrayList<>();
+        for (Series each : series) {
+            numbers.add(new Plan.NumberReason(
+                    each.name(),
+                    scatter,
+                    scatterFrom,
+                    expected,
+                    Optional.ofNullable(worth),
+                    aim.power(Math.max(Numbers.FEWEST, each.perGroup()))));
+        }
+        return numbers;
     }
 
     private List<PlannedGroup> groups() {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.twinbar.planning.Design;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.planning.Series;
+import org.twinbar.report.Written;
 import org.twinbar.study.Change;
 import org.twinbar.study.Making;
 import org.twinbar.study.Plan;
@@ -35,7 +36,22 @@ final class PlanText {
                     "for the test " + each.method(),
                     each.pilots() == 0 ? "" : "%s pilots first".formatted(each.pilots()));
         }
-        text.append(series).append('\n');
+        text.append(series);
+        for (Plan.NumberReason each : plan.reasons()) {
+            text.append(ComparisonsText.wrapped(
+                    "%s: so many find %s%s with a chance of %s, if the scatter is %s (%s)"
+                            .formatted(
+                                    each.series(),
+                                    each.expected(),
+                                    each.worth()
+                                            .map(" past the %s worth having"::formatted)
+                                            .orElse(""),
+                                    Written.percent(each.power()),
+                                    each.scatter(),
+                                    each.from()),
+                    ""));
+        }
+        text.append('\n');
         text.append("%s, %s%s; seed %s\n"
                 .formatted(
                         count(design.batches().runs(), "print run"),

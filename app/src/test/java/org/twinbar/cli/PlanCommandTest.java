@@ -70,13 +70,22 @@ class PlanCommandTest {
 
     @Test
     void goesFromAnEmptyWorkspaceToAVerdictAndItsReport() throws Exception {
-        makePlan("--runs", "2");
-        run("plan", "pilots", "cleats", "--specimens", "tensile, flat", "--read", "force in kN",
-                        "--values", "1.21,1.25,1.19")
+        makePlan("--runs", "2", "--scatter", "6%", "--expected", "25%", "--worth", "5%");
+        run(
+                        "plan",
+                        "pilots",
+                        "cleats",
+                        "--specimens",
+                        "tensile, flat",
+                        "--read",
+                        "force in kN",
+                        "--values",
+                        "1.21,1.25,1.19")
                 .done();
         run("plan", "seal", "cleats").done();
         make();
-        run("plan", "start", "cleats", "tensile", "--set", "grip_distance=65 mm").done();
+        run("plan", "start", "cleats", "tensile", "--set", "grip_distance=65 mm")
+                .done();
         JsonNode plan = run("plan", "show", "cleats", "--groups", "--json").json();
         desk.file("readings.csv", readings(plan));
         assertThat(run("plan", "fill", "cleats", "tensile", desk.path("readings.csv"))
@@ -93,6 +102,7 @@ class PlanCommandTest {
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains(
                         "What was planned",
+                        "chance of finding it 92",
                         shown.path("seal").path("sha256").asText(),
                         "Nothing departed from the plan as it was sealed.",
                         "The register, in the order of testing",
@@ -104,26 +114,55 @@ class PlanCommandTest {
 
     /** Prints, mixes, coats, weighs; one specimen gets half the film of the others. */
     private void make() {
-        run("register", "done", "cleats", "printed", "--all", "--when", "2026-01-10T09:00").done();
+        run("register", "done", "cleats", "printed", "--all", "--when", "2026-01-10T09:00")
+                .done();
         run("treat", "coating", "--study", "cleats", "--group", "coated").done();
         for (String mix : List.of("1", "2")) {
-            run("mix", "--ratio", "2:1", "--by", "volume", "--density", "1.15,0.98", "--scale",
-                            "0.1g", "--weighed", "14.1g,6.0g", "--study", "cleats", "--mix", mix,
-                            "--noted", "lot 12")
+            run(
+                            "mix",
+                            "--ratio",
+                            "2:1",
+                            "--by",
+                            "volume",
+                            "--density",
+                            "1.15,0.98",
+                            "--scale",
+                            "0.1g",
+                            "--weighed",
+                            "14.1g,6.0g",
+                            "--study",
+                            "cleats",
+                            "--mix",
+                            mix,
+                            "--noted",
+                            "lot 12")
                     .done();
         }
-        run("register", "done", "cleats", "treated", "--group", "coated", "--when",
+        run(
+                        "register",
+                        "done",
+                        "cleats",
+                        "treated",
+                        "--group",
+                        "coated",
+                        "--when",
                         "2026-01-12T18:00")
                 .done();
         double after = 4.2;
-        for (JsonNode one : run("plan", "show", "cleats", "--groups", "--json")
-                .json()
-                .path("specimens")) {
+        for (JsonNode one :
+                run("plan", "show", "cleats", "--groups", "--json").json().path("specimens")) {
             if (one.path("group").asText().equals("coated")) {
                 String code = one.path("specimen").asText();
                 run("register", "measured", "cleats", "--specimen", code, "--mass", "4.1 g")
                         .done();
-                run("register", "measured", "cleats", "--specimen", code, "--after", "--mass",
+                run(
+                                "register",
+                                "measured",
+                                "cleats",
+                                "--specimen",
+                                code,
+                                "--after",
+                                "--mass",
                                 after + " g")
                         .done();
                 after = 4.4;
@@ -136,8 +175,16 @@ class PlanCommandTest {
         assertThat(clock.path("specimens").findValuesAsText("waits"))
                 .containsOnly("cure", "condition")
                 .hasSize(8);
-        assertThat(run("register", "clock", "cleats", "--cure", "3 d", "--condition", "4 h",
-                                "--when", "2026-01-16T12:00")
+        assertThat(run(
+                                "register",
+                                "clock",
+                                "cleats",
+                                "--cure",
+                                "3 d",
+                                "--condition",
+                                "4 h",
+                                "--when",
+                                "2026-01-16T12:00")
                         .done())
                 .startsWith("may be tested  8");
     }
@@ -146,17 +193,43 @@ class PlanCommandTest {
     void attachesEvidenceToWhatNoBenchSettles() {
         run("study", "new", "--name", "bottles").done();
         run("study", "ask", "Food-safe", "--study", "bottles").done();
-        run("study", "evidence", "bottles", "--claim", "Food-safe", "--condition", "2",
-                        "--evidence", "none: no laboratory was asked")
+        run(
+                        "study",
+                        "evidence",
+                        "bottles",
+                        "--claim",
+                        "Food-safe",
+                        "--condition",
+                        "2",
+                        "--evidence",
+                        "none: no laboratory was asked")
                 .done();
         run("report", "bottles", "--html", "--out", desk.path("out")).done();
         assertThat(folder.resolve("out/report.html"))
                 .content()
                 .contains("none: no laboratory was asked (noted by", "accredited laboratory");
-        refuses("has conditions 1 to 4, not 9", "study", "evidence", "bottles", "--claim",
-                "Food-safe", "--condition", "9", "--evidence", "x");
-        refuses("no claim with conditions 'Foodsafe'", "study", "evidence", "bottles", "--claim",
-                "Foodsafe", "--condition", "1", "--evidence", "x");
+        refuses(
+                "has conditions 1 to 4, not 9",
+                "study",
+                "evidence",
+                "bottles",
+                "--claim",
+                "Food-safe",
+                "--condition",
+                "9",
+                "--evidence",
+                "x");
+        refuses(
+                "no claim with conditions 'Foodsafe'",
+                "study",
+                "evidence",
+                "bottles",
+                "--claim",
+                "Foodsafe",
+                "--condition",
+                "1",
+                "--evidence",
+                "x");
     }
 
     @Test
@@ -164,22 +237,75 @@ class PlanCommandTest {
         makePlan();
         refuses("annealing needs --temperature, from the data sheet", "treat", "annealing");
         refuses("There is no treatment 'magic'", "treat", "magic");
-        refuses("the plan has no group 'cotaed'", "treat", "sanding", "--grits", "220",
-                "--study", "cleats", "--group", "cotaed");
+        refuses(
+                "the plan has no group 'cotaed'",
+                "treat",
+                "sanding",
+                "--grits",
+                "220",
+                "--study",
+                "cleats",
+                "--group",
+                "cotaed");
         refuses("say which specimens", "register", "done", "cleats", "printed");
-        refuses("is not a time such as 2026-05-04T18:30", "register", "done", "cleats",
-                "printed", "--all", "--when", "yesterday");
-        refuses("the plan has no such specimens", "register", "done", "cleats", "printed",
-                "--run", "7");
+        refuses(
+                "is not a time such as 2026-05-04T18:30",
+                "register",
+                "done",
+                "cleats",
+                "printed",
+                "--all",
+                "--when",
+                "yesterday");
+        refuses(
+                "the plan has no such specimens",
+                "register",
+                "done",
+                "cleats",
+                "printed",
+                "--run",
+                "7");
         refuses("give the area", "register", "film", "cleats", "--density", "1.1");
-        refuses("the density of the film must lie from 0.1 to 23", "register", "film", "cleats",
-                "--density", "1100");
-        refuses("--study needs --weighed", "mix", "--ratio", "2:1", "--by", "mass", "--total",
-                "20g", "--study", "cleats");
-        refuses("mixes are counted from 1; there is no mix 0", "mix", "--ratio", "2:1", "--by",
-                "mass", "--weighed", "2g,1g", "--study", "cleats", "--mix", "0");
-        refuses("the plan has no specimen 'Q1'", "register", "fate", "cleats", "Q1", "broken",
-                "--why", "fell");
+        refuses(
+                "the density of the film must lie from 0.1 to 23",
+                "register",
+                "film",
+                "cleats",
+                "--density",
+                "1100");
+        refuses(
+                "--study needs --weighed",
+                "mix",
+                "--ratio",
+                "2:1",
+                "--by",
+                "mass",
+                "--total",
+                "20g",
+                "--study",
+                "cleats");
+        refuses(
+                "mixes are counted from 1; there is no mix 0",
+                "mix",
+                "--ratio",
+                "2:1",
+                "--by",
+                "mass",
+                "--weighed",
+                "2g,1g",
+                "--study",
+                "cleats",
+                "--mix",
+                "0");
+        refuses(
+                "the plan has no specimen 'Q1'",
+                "register",
+                "fate",
+                "cleats",
+                "Q1",
+                "broken",
+                "--why",
+                "fell");
     }
 
     /** Treated bars carry a third more; the runs differ a little. */
@@ -350,6 +476,17 @@ class PlanCommandTest {
                 "cleats",
                 "--treated",
                 "coated=x");
+        refuses(
+                "--scatter and --expected go together",
+                "plan",
+                "make",
+                "cleats",
+                "--treated",
+                "coated=x",
+                "--scatter",
+                "6%",
+                "--why",
+                "x");
         refuses("say the change that is --expected", "plan", "numbers", "--scatter", "6%");
     }
 

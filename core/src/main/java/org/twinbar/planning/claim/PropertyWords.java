@@ -26,12 +26,9 @@ final class PropertyWords {
         return symbol.isEmpty() ? "steps" : symbol;
     }
 
-    static String name(
-            Property property, Optional<PrintOrientation> orientation) {
+    static String name(Property property, Optional<PrintOrientation> orientation) {
         String label = label(property);
-        return orientation
-                .map(it -> "%s, %s".formatted(label, it.word()))
-                .orElse(label);
+        return orientation.map(it -> "%s, %s".formatted(label, it.word())).orElse(label);
     }
 
     static String label(Property property) {
@@ -47,8 +44,7 @@ final class PropertyWords {
         }
         if (level.isPresent()) {
             return "The answer will say what %s of parts reach at least, and whether that clears %s."
-                    .formatted(
-                            level.get().of(), level.get().at().orElseThrow());
+                    .formatted(level.get().of(), level.get().at().orElseThrow());
         }
         String as = switch (property.scale()) {
             case RATIO -> "per cent more or less than the control";

@@ -140,7 +140,10 @@ final class TopicGuide {
             return main;
         }
         List<Option> options = siblings.stream()
-                .map(it -> new Option(it.name(), PropertyWords.basis(it.basis()), "gives the " + PropertyWords.label(it)))
+                .map(it -> new Option(
+                        it.name(),
+                        PropertyWords.basis(it.basis()),
+                        "gives the " + PropertyWords.label(it)))
                 .toList();
         Optional<String> chosen = choice(
                 "per",
@@ -328,7 +331,12 @@ final class TopicGuide {
         Prompt prompt = new Prompt(
                 key(name),
                 question,
-                why + (level ? "" : relative ? " In per cent." : " In " + PropertyWords.unit(property) + "."),
+                why
+                        + (level
+                                ? ""
+                                : relative
+                                        ? " In per cent."
+                                        : " In " + PropertyWords.unit(property) + "."),
                 List.of(),
                 given.of(key(name)).or(() -> usual),
                 need,
