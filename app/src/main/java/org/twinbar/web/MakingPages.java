@@ -40,6 +40,7 @@ public final class MakingPages {
     void routes(RoutesConfig routes) {
         routes.get("/studies/{study}/add-test", request -> tests(request, "", Form.EMPTY));
         routes.post("/studies/{study}/add-test", this::byHand);
+        routes.post("/studies/{study}/add-test/planned", this::planned);
         routes.post("/studies/{study}/add-test/files", this::fromFiles);
         routes.get("/studies/{study}/add-claim", request -> claims(request, "", Form.EMPTY));
         routes.post("/studies/{study}/add-claim", this::claim);
@@ -53,9 +54,36 @@ public final class MakingPages {
         with.put(
                 "chosen",
                 chosen(request, form).filter(it -> untested(study).contains(it.description())));
+        with.put("planned", planned(study));
         with.put("form", form);
         with.put("trouble", trouble);
         Pages.show(request, "add-test", with);
+    }
+
+    /** Returns how many specimens of a study's plan each test is made on. */
+    private Map<String, Integer> planned(StudyName study) {
+        Map<String, Integer> planned = new LinkedHashMap<>();
+        workspace.plans().of(study).specimens()
+                .forEach(it -> planned.merge(it.series().method(), 1, Integer::sum));
+        return planned;
+    }
+
+    private void planned(Context request) {
+        StudyName study = study(request);
+        Form form = Form.of(request);
+        try {
+            String method = form.said("method")
+                    .orElseThrow(() -> new InputException("choose what is measured"));
+            if (!planned(study).containsKey(method)) {
+                throw new InputException("the plan has no %s test".formatted(method));
+            }
+            workspace.plans().startTest(
+                    Act.by(Words.WHO), study, TestSheet.of(method).withSet(Trial.set(form)));
+            request.redirect(Links.rig(study, method), HttpStatus.SEE_OTHER);
+        } catch (InputException | Refusal e) {
+            request.status(400);
+            tests(request, Words.sentence(e), form);
+        }
     }
 
     private Optional<NewTest> chosen(Context request, Form form) {

@@ -65,8 +65,13 @@ public record RigField(
         static final Ask NOTHING = new Ask(Kind.NOTHING, "", "", false);
     }
 
+    /** @param usual what nobody is asked about, which is the same for all specimens */
     static RigField of(
-            String rig, TypedTest test, TypedTest.Specimen specimen, TypedTest.Field field) {
+            String rig,
+            TypedTest test,
+            TypedTest.Specimen specimen,
+            TypedTest.Field field,
+            Optional<Limits> usual) {
         TypedTest.Cell cell = specimen.cells().get(field.header());
         return new RigField(
                 rig,
@@ -77,7 +82,7 @@ public record RigField(
                 cell.entry().map(UUID::toString).orElse(""),
                 state(cell),
                 others(test, specimen, field),
-                test.usual(field),
+                usual,
                 Ask.NOTHING);
     }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.twinbar.method.Ask;
 import org.twinbar.method.Channel;
+import org.twinbar.method.Limits;
 import org.twinbar.method.Named;
 import org.twinbar.study.TypedTest;
 
@@ -76,7 +77,13 @@ public record RigSpecimen(
         }
     }
 
-    static RigSpecimen of(String rig, TypedTest test, TypedTest.Specimen specimen, Result result) {
+    /** @param usual of each field, what nobody is asked about */
+    static RigSpecimen of(
+            String rig,
+            TypedTest test,
+            Map<TypedTest.Field, Optional<Limits>> usual,
+            TypedTest.Specimen specimen,
+            Result result) {
         List<String> about = new ArrayList<>();
         if (!specimen.group().isEmpty()) {
             about.add(specimen.group());
@@ -87,15 +94,18 @@ public record RigSpecimen(
             }
         });
         return new RigSpecimen(
-                specimen, String.join(" · ", about), questions(rig, test, specimen), result);
+                specimen, String.join(" · ", about), questions(rig, test, usual, specimen), result);
     }
 
     private static List<Question> questions(
-            String rig, TypedTest test, TypedTest.Specimen specimen) {
+            String rig,
+            TypedTest test,
+            Map<TypedTest.Field, Optional<Limits>> usual,
+            TypedTest.Specimen specimen) {
         Map<Named, List<RigField>> fields = new LinkedHashMap<>();
         for (TypedTest.Field field : test.fields()) {
             fields.computeIfAbsent(field.named(), it -> new ArrayList<>())
-                    .add(RigField.of(rig, test, specimen, field));
+                    .add(RigField.of(rig, test, specimen, field, usual.get(field)));
         }
         boolean many = test.fields().size() > MANY_FIELDS;
         Set<Named> shown = new HashSet<>();

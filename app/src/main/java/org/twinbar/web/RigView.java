@@ -2,9 +2,12 @@ package org.twinbar.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.twinbar.finding.Finding;
+import org.twinbar.method.Limits;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Report;
@@ -48,6 +51,9 @@ public record RigView(
                 .findFirst()
                 .orElse(test.specimens().get(0)));
         String rig = Links.rig(study, method);
+        // Each looks at every reading of the test, so that it is asked for once.
+        Map<TypedTest.Field, Optional<Limits>> usual =
+                test.fields().stream().collect(Collectors.toMap(it -> it, test::usual));
         return new RigView(
                 study,
                 method,
@@ -56,6 +62,7 @@ public record RigView(
                         .map(specimen -> RigSpecimen.of(
                                 rig,
                                 test,
+                                usual,
                                 specimen,
                                 specimen.equals(shown)
                                         ? result.apply(specimen)

@@ -13,11 +13,35 @@ import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.method.Description;
 import org.twinbar.method.Methods;
 import org.twinbar.method.TestMethod;
+import org.twinbar.study.Act;
+import org.twinbar.study.Handed;
+import org.twinbar.study.StudyFile;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedTest;
 
 /** A study that is made from pages alone, by a browser without script. */
 class MakingPagesTest {
+
+    private static final String PLANNED = """
+            study = "planned cleats"
+            question = "Does the resin make cleats stronger?"
+            [plan]
+            seed = 7
+            blinding = "blind"
+            mixes = 2
+            [[plan.group]]
+            name = "plain"
+            role = "control"
+            [[plan.group]]
+            name = "coated"
+            treatment = "one coat of clear resin"
+            together = ["mix"]
+            [[plan.series]]
+            name = "flat bars"
+            method = "tensile"
+            shape = "iso-527-1ba"
+            per_group = 3
+            """;
 
     @TempDir
     static Path folder;
@@ -80,7 +104,8 @@ class MakingPagesTest {
         String study = begun("Cleats of every kind");
         for (TestMethod method : Methods.builtIn().all()) {
             Description description = method.description();
-            HttpResponse<String> page = served.get(study + "/add-test?method=" + description.name());
+            HttpResponse<String> page =
+                    served.get(study + "/add-test?method=" + description.name());
             assertThat(page.statusCode()).as(description.name()).isEqualTo(200);
             assertThat(page.body()).contains(description.title(), "Readings are in files");
         }
@@ -106,6 +131,31 @@ class MakingPagesTest {
                 study + "/add-claim", Map.of("words", "Better", "property", "tensile\tnothing"));
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body()).contains("Choose what would show it.", "value=\"Better\"");
+    }
+
+    @Test
+    void testsThePlannedSpecimensWithoutTellingTheirGroups() {
+        StudyName planned = served.workspace()
+                .importStudy(
+                        Act.by("the club"),
+                        StudyFile.parse("plan.toml", PLANNED),
+                        Handed.nothing());
+        String study = Links.study(planned);
+        assertThat(served.get(study + "/add-test?method=tensile").body())
+                .contains("The plan has 6 of them for this test");
+        assertThat(served.post(study + "/add-test/planned", Map.of("method", "tensile"))
+                        .statusCode())
+                .isEqualTo(303);
+        TypedTest test = typed(study, "tensile");
+        assertThat(test.specimens()).hasSize(6).allSatisfy(it -> {
+            assertThat(it.group()).isEmpty();
+            assertThat(it.isDone()).isFalse();
+        });
+        assertThat(served.get(study + "/rig/tensile").body())
+                .contains("What section carries the force?", "0 of 6 done, 6 to go")
+                .doesNotContain("coated", "plain");
+        assertThat(served.post(study + "/add-test/planned", Map.of("method", "leak")).body())
+                .contains("The plan has no leak test.");
     }
 
     private static String begun(String claim) {
