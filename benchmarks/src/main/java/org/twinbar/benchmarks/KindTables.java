@@ -69,7 +69,7 @@ record KindTables(List<Kind.Tally> tallies) {
                     .put(tally.kind().dot(), 100 * tally.supportedShare());
         }
         return new DotPlot(
-                        "false \"supported\" of other kinds, per cent", 0, 12, new double[] {2.5, 5})
+                        "false \"supported\" of other kinds, per cent", 0, 7, new double[] {2.5, 5})
                 .of(rows.entrySet().stream()
                         .map(it -> new DotPlot.Row(it.getKey(), it.getValue()))
                         .toList());
@@ -81,6 +81,6 @@ record KindTables(List<Kind.Tally> tallies) {
                 + ": "
                 + (kind.section() == Section.BLOCKS
                         ? kind.words().replaceFirst("^\\d+ ", "")
-                        : kind.words());
+                        : kind.words().replaceFirst(" \\(.*\\)", ""));
     }
 }

@@ -3,6 +3,7 @@ package org.twinbar.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.twinbar.finding.Finding;
 
 /** What limits a comparison, as findings: what was seen, why it matters, what to do. */
@@ -33,6 +34,11 @@ final class Limits {
             "two-blocks",
             "All of %s comes from two %s, which tell little of how a third would differ; where they differ much, the"
                     + " interval is narrower than it says. Make a third %s.");
+    static final Finding.Kind FEW_EVENTS = Finding.Kind.note(
+            "few-events",
+            "The rate rests on %s events, and its interval is an approximation that gets better with their number: with"
+                    + " fewer than 30 it may miss the true rate in seven studies of a hundred instead of five"
+                    + " (simulated).");
     static final Finding.Kind NOT_TOLD_APART = Finding.Kind.warning(
             "blocks-not-told-apart",
             "A %s takes each specimen for itself: what those of one %s share is not told from chance. Look whether one"
@@ -64,6 +70,9 @@ final class Limits {
             "%s has one specimen, which shows no scatter. Make at least three of each group.");
 
     private static final int MOST_DIGITS_OF_A_READING = 7;
+
+    /** Where the share of false "supported" is no more than chance above its rate: calibration. */
+    private static final int ENOUGH_EVENTS = 30;
 
     private Limits() {}
 
@@ -172,6 +181,15 @@ final class Limits {
         for (Sample sample : List.of(judged.treated(), judged.control())) {
             if (counted(judge, sample) == 1) {
                 findings.add(ONE_SPECIMEN.with(sample.group()));
+            }
+        }
+        if (judge.question().effect() == Effect.RATE) {
+            long events = Stream.of(judged.treated(), judged.control())
+                    .flatMap(sample -> Rates.lives(sample).stream())
+                    .filter(life -> !life.isCensored())
+                    .count();
+            if (events > 0 && events < ENOUGH_EVENTS) {
+                findings.add(FEW_EVENTS.with(events));
             }
         }
         if (Math.min(ours, others) > 1 && Math.max(ours, others) > 2 * Math.min(ours, others)) {

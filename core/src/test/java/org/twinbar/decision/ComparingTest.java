@@ -487,7 +487,8 @@ class ComparingTest {
                     .contains("it came to 1 of 8 and 5 of 8");
             assertThat(comparison.treated().mean()).isInstanceOf(Amount.None.class);
             assertThat(comparison.control().orElseThrow().median().orElse(0)).isEqualTo(9);
-            assertThat(codes(comparison)).doesNotContain("one-specimen", "step-assumed");
+            assertThat(codes(comparison)).contains("few-events")
+                    .doesNotContain("one-specimen", "step-assumed");
             assertThat(((Amount.None) comparison.treated().median()).reason())
                     .isEqualTo(
                             "more than half were left at 24\u2009h, when watching ended");
