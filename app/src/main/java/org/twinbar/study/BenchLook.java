@@ -2,6 +2,7 @@ package org.twinbar.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.twinbar.exchange.InputException;
@@ -15,6 +16,7 @@ import org.twinbar.method.Input;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Named;
 import org.twinbar.method.Property;
+import org.twinbar.method.Result;
 import org.twinbar.method.TestMethod;
 import org.twinbar.planning.resolving.Resolution;
 import org.twinbar.planning.resolving.Resolving;
@@ -23,6 +25,7 @@ import org.twinbar.planning.resolving.Typical;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
+import org.twinbar.uncertainty.Budget;
 
 /** What a bench can resolve, asked before any specimen is broken. */
 public final class BenchLook {
@@ -113,10 +116,12 @@ public final class BenchLook {
     }
 
     private static double typicalValue(Typical typical, Property property) {
-        return org.twinbar.method.Result.of(typical.method(), typical.readings())
-                .budgets()
-                .get(property)
-                .value();
+        Map<Property, Budget> budgets =
+                Result.of(typical.method(), typical.readings()).budgets();
+        return Optional.ofNullable(budgets.get(property))
+                .map(Budget::value)
+                .orElseThrow(() -> new IllegalStateException(
+                        "a typical specimen has a number of " + property.name()));
     }
 
     /** A share of the value where it is compared by ratio, else an amount in its unit. */

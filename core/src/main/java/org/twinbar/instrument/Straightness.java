@@ -1,7 +1,9 @@
 package org.twinbar.instrument;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.instrument.Calibration.Point;
@@ -64,20 +66,22 @@ public record Straightness(Kind kind, FTest test) {
     }
 
     private static Straightness lackOfFit(Calibration calibration, int levels) {
-        Map<Double, double[]> sums = new LinkedHashMap<>();
+        Map<Double, List<Point>> byReference = new LinkedHashMap<>();
         for (Point point : calibration.points()) {
-            double[] sum = sums.computeIfAbsent(point.reference(), it -> new double[2]);
-            sum[0]++;
-            sum[1] += point.reading();
+            byReference.computeIfAbsent(point.reference(), it -> new ArrayList<>()).add(point);
         }
         double repeats = 0;
         double fromLine = 0;
-        for (Point point : calibration.points()) {
-            double[] sum = sums.get(point.reference());
-            double mean = sum[1] / sum[0];
-            double off = mean - calibration.line().at(point.reference());
-            repeats += (point.reading() - mean) * (point.reading() - mean);
-            fromLine += off * off;
+        for (Map.Entry<Double, List<Point>> level : byReference.entrySet()) {
+            double mean = level.getValue().stream()
+                    .mapToDouble(Point::reading)
+                    .average()
+                    .orElseThrow();
+            double off = mean - calibration.line().at(level.getKey());
+            for (Point point : level.getValue()) {
+                repeats += (point.reading() - mean) * (point.reading() - mean);
+                fromLine += off * off;
+            }
         }
         double df = calibration.points().size() - levels;
         return new Straightness(

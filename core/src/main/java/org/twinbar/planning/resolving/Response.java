@@ -2,9 +2,7 @@ package org.twinbar.planning.resolving;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
@@ -56,28 +54,32 @@ final class Response {
     static Response of(Typical typical, Property property, Supplier<Readings.Builder> present) {
         TestMethod method = typical.method();
         double value = number(method, property, present.get().build()).orElse(Double.NaN);
-        List<Named> candidates = new ArrayList<>(typical.method().description().asked());
-        candidates.removeIf(named -> typical.sameForAll().contains(named)
-                || !typical.readings().has(named)
-                || !canAnswer(named));
-        Map<Named, Double> weights = new HashMap<>();
-        for (Named named : candidates) {
-            double moved = number(
-                            method,
-                            property,
-                            present.get().scale(named, 1 + NUDGE).build())
-                    .orElse(Double.NaN);
-            double sensitivity = Math.abs(moved - value);
-            // A curve is the specimen's answer in itself; a number by how much it differs.
-            double spread =
-                    named instanceof Channel ? 1 : typical.spread().getOrDefault(named, 0.0);
-            weights.put(named, Double.isNaN(sensitivity) ? 0 : sensitivity * spread);
+        List<Candidate> candidates = new ArrayList<>();
+        for (Named named : method.description().asked()) {
+            boolean answers = !typical.sameForAll().contains(named)
+                    && typical.readings().has(named)
+                    && canAnswer(named);
+            if (answers) {
+                // A curve is the specimen's answer in itself; a number by how much it differs.
+                double spread =
+                        named instanceof Channel ? 1 : typical.spread().getOrDefault(named, 0.0);
+                double moved = at(method, property, present, Optional.of(named), NUDGE);
+                candidates.add(new Candidate(named, Math.abs(moved - value) * spread));
+            }
         }
-        candidates.removeIf(named -> weights.get(named) == 0);
-        candidates.sort(Comparator.comparing(Response::hasTrueZero, Comparator.reverseOrder())
-                .thenComparing(weights::get, Comparator.reverseOrder()));
-        return new Response(method, property, value, candidates);
+        candidates.removeIf(it -> !(it.weight() > 0));
+        candidates.sort(Comparator.comparing(
+                        (Candidate it) -> hasTrueZero(it.named()), Comparator.reverseOrder())
+                .thenComparing(Candidate::weight, Comparator.reverseOrder()));
+        return new Response(
+                method,
+                property,
+                value,
+                candidates.stream().map(Candidate::named).toList());
     }
+
+    /** A reading, and how much the property hangs on what it differs by between specimens. */
+    private record Candidate(Named named, double weight) {}
 
     private static Optional<Unit> unit(Named named) {
         return named instanceof Input input
@@ -136,6 +138,16 @@ final class Response {
     }
 
     private double at(Supplier<Readings.Builder> changed, Optional<Named> named, double by) {
+        return at(method, property, changed, named, by);
+    }
+
+    /** Returns the property where one reading is changed; NaN where it then has none. */
+    private static double at(
+            TestMethod method,
+            Property property,
+            Supplier<Readings.Builder> changed,
+            Optional<Named> named,
+            double by) {
         try {
             Readings.Builder builder = changed.get();
             named.ifPresent(it -> moved(builder, it, by));
