@@ -243,7 +243,11 @@ class BadInputTest {
 
     @Test
     void curveOfOnePointIsTold() {
-        assertThat(findings(List.of("0,5"))).contains("peak-at-last-point");
+        JsonNode one = pulled(List.of("0,5"));
+        assertThat(one.at("/values/strength_MPa/atLeast").asDouble()).isPositive();
+        assertThat(one.at("/values/strength_MPa/reason").asText())
+                .isEqualTo("a record of one or two rows proves no peak");
+        assertThat(codes(one)).contains("peak-at-last-point");
     }
 
     @Test

@@ -86,15 +86,15 @@ public final class InsertPullout implements TestMethod {
             return out.restMissing("no force was read").build();
         }
         double value = force.getAsDouble();
-        out.put(PULLOUT, Peak.asGiven(readings, GAVE, CAME_OUT, value));
+        out.put(PULLOUT, PEAK.asGiven(readings, GAVE, CAME_OUT, value));
         if (readings.has(DEPTH)) {
             double perDepth = value / readings.number(DEPTH);
-            out.put(PER_DEPTH, Peak.asGiven(readings, GAVE, CAME_OUT, perDepth));
+            out.put(PER_DEPTH, PEAK.asGiven(readings, GAVE, CAME_OUT, perDepth));
         } else {
             out.missing(PER_DEPTH, "the depth of the insert was not measured");
         }
         if (readings.has(DEPTH) && readings.has(DIAMETER)) {
-            out.put(STRESS, Peak.asGiven(readings, GAVE, CAME_OUT, stress(readings, value)));
+            out.put(STRESS, PEAK.asGiven(readings, GAVE, CAME_OUT, stress(readings, value)));
         } else {
             out.missing(STRESS, "depth and diameter of the insert were not measured");
         }

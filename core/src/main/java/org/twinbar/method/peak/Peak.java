@@ -12,6 +12,7 @@ import org.twinbar.method.Readings;
 import org.twinbar.method.Trace;
 import org.twinbar.method.Words;
 import org.twinbar.method.Yield;
+import org.twinbar.method.curve.CurveFindings;
 
 /**
  * A largest value: read by itself, or the peak of a curve.
@@ -70,18 +71,23 @@ record Peak(Input reading, Channel channel, Mark mark) {
     }
 
     /**
-     * Returns the value, or a lower bound where something else gave way.
+     * Returns the value, or a lower bound where something else gave way, or where the record is too
+     * short to prove a peak.
      *
      * @param gave the word for what gave way
      * @param tested the one for which the value is that of what is tested
      */
-    static Yield asGiven(Readings readings, Words gave, String tested, double value) {
-        boolean other = readings.has(gave) && !readings.word(gave).equals(tested);
+    Yield asGiven(Readings readings, Words gave, String tested, double value) {
         Yield found = Yield.of(value);
-        return other && found instanceof Yield.Value
-                ? new Yield.AtLeast(
-                        value,
-                        "%s: what is tested held at least this".formatted(readings.word(gave)))
+        if (!(found instanceof Yield.Value)) {
+            return found;
+        }
+        if (readings.has(gave) && !readings.word(gave).equals(tested)) {
+            return new Yield.AtLeast(
+                    value, "%s: what is tested held at least this".formatted(readings.word(gave)));
+        }
+        return readings.has(channel) && CurveFindings.provesNoPeak(readings, channel)
+                ? new Yield.AtLeast(value, CurveFindings.NO_PEAK)
                 : found;
     }
 }

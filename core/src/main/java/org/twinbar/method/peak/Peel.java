@@ -106,7 +106,7 @@ public final class Peel implements TestMethod {
         double width = readings.number(WIDTH);
         if (!readings.has(TRACE)) {
             double mean = peak.getAsDouble() / width;
-            out.put(STRENGTH, Peak.asGiven(readings, GAVE, PEELED, mean));
+            out.put(STRENGTH, PEAK.asGiven(readings, GAVE, PEELED, mean));
             return out.missing(LARGEST, "there is no curve to take the largest force from")
                     .build();
         }
@@ -114,8 +114,8 @@ public final class Peel implements TestMethod {
         int from = (int) (force.size() * readings.setting(SKIPPED) / 100);
         int to = force.size() - (int) (force.size() * readings.setting(SKIPPED_AT_END) / 100);
         double mean = mean(force, from, to);
-        out.put(STRENGTH, Peak.asGiven(readings, GAVE, PEELED, mean / width));
-        out.put(LARGEST, Peak.asGiven(readings, GAVE, PEELED, peak.getAsDouble() / width));
+        out.put(STRENGTH, PEAK.asGiven(readings, GAVE, PEELED, mean / width));
+        out.put(LARGEST, PEAK.asGiven(readings, GAVE, PEELED, peak.getAsDouble() / width));
         if (readings.atRest()) {
             find(force, from, to, mean, out);
         }

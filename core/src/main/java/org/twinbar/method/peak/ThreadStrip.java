@@ -77,10 +77,10 @@ public final class ThreadStrip implements TestMethod {
             return out.restMissing("no torque was read").build();
         }
         double value = torque.getAsDouble();
-        out.put(STRIP_TORQUE, Peak.asGiven(readings, GAVE, STRIPPED, value));
+        out.put(STRIP_TORQUE, PEAK.asGiven(readings, GAVE, STRIPPED, value));
         if (readings.has(ENGAGED)) {
             double perLength = value / readings.number(ENGAGED);
-            out.put(PER_LENGTH, Peak.asGiven(readings, GAVE, STRIPPED, perLength));
+            out.put(PER_LENGTH, PEAK.asGiven(readings, GAVE, STRIPPED, perLength));
         } else {
             out.missing(PER_LENGTH, "the length of thread engaged was not measured");
         }

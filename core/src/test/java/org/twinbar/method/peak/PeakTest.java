@@ -185,4 +185,13 @@ class PeakTest {
                         "few-steps-of-the-display"))
                 .isTrue();
     }
+
+    @Test
+    void oneRowProvesNoPeak() {
+        assertThat(found(
+                        new InsertPullout(),
+                        part().channel(InsertPullout.TRACE, new double[] {90}),
+                        InsertPullout.PULLOUT))
+                .isEqualTo(new Yield.AtLeast(90, "a record of one or two rows proves no peak"));
+    }
 }
