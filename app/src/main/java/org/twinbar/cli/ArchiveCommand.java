@@ -74,7 +74,8 @@ final class ArchiveCommand implements Callable<Integer> {
 
     @Option(
             names = "--scatter",
-            description = "The usual scatter from specimen to specimen on this bench, for planning.")
+            description =
+                    "The usual scatter from specimen to specimen on this bench, for planning.")
     boolean scatter;
 
     @Option(
@@ -128,8 +129,8 @@ final class ArchiveCommand implements Callable<Integer> {
             throw new UsageException("say one of --means, --scatter and --together");
         }
         if (!means && (per != null || against != null)) {
-            throw new UsageException("%s goes with --means"
-                    .formatted(per != null ? "--per" : "--against"));
+            throw new UsageException(
+                    "%s goes with --means".formatted(per != null ? "--per" : "--against"));
         }
         if (against != null && property == null) {
             throw new UsageException("--against needs the --property that it stands beside");

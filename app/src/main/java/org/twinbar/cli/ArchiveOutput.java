@@ -32,12 +32,14 @@ final class ArchiveOutput {
     void gains(List<Gain> gains) {
         List<String> differing = Together.differing(gains);
         if (json) {
-            Json.write(out, it -> it.list("gains", list -> {
-                        for (Gain gain : gains) {
-                            list.object(one -> gain(one, gain));
-                        }
-                    })
-                    .texts("differing", differing));
+            Json.write(
+                    out,
+                    it -> it.list("gains", list -> {
+                                for (Gain gain : gains) {
+                                    list.object(one -> gain(one, gain));
+                                }
+                            })
+                            .texts("differing", differing));
             return;
         }
         if (gains.isEmpty()) {
@@ -45,7 +47,15 @@ final class ArchiveOutput {
             return;
         }
         Aligned rows = new Aligned()
-                .row("study", "property", "treatment", "alike in", "change", "interval", "n", "verdict");
+                .row(
+                        "study",
+                        "property",
+                        "treatment",
+                        "alike in",
+                        "change",
+                        "interval",
+                        "n",
+                        "verdict");
         for (Gain gain : gains) {
             rows.row(
                     gain.study().name(),
@@ -56,8 +66,8 @@ final class ArchiveOutput {
                     interval(gain),
                     gain.control().isEmpty()
                             ? "" + gain.comparison().treated().n()
-                            : gain.specimens() - gain.comparison().treated().n()
-                                    + " and " + gain.comparison().treated().n(),
+                            : gain.specimens() - gain.comparison().treated().n() + " and "
+                                    + gain.comparison().treated().n(),
                     gain.comparison().verdict().word());
         }
         out.print(rows);
@@ -82,7 +92,10 @@ final class ArchiveOutput {
 
     private static String estimate(Gain gain) {
         return gain.estimate().isPresent()
-                ? change(gain.kind(), gain.property().unit().symbol(), gain.estimate().getAsDouble())
+                ? change(
+                        gain.kind(),
+                        gain.property().unit().symbol(),
+                        gain.estimate().getAsDouble())
                 : "none";
     }
 
@@ -128,16 +141,20 @@ final class ArchiveOutput {
     void means(List<GroupMean> means, Optional<List<GroupMean>> against, Optional<String> per) {
         List<Pair> pairs = pairs(means, against);
         if (json) {
-            Json.write(out, it -> it.list("means", list -> {
-                for (Pair pair : pairs) {
-                    list.object(one -> {
-                        mean(one, pair.mean());
-                        if (pair.beside().isPresent()) {
-                            one.object("against", other -> mean(other, pair.beside().get()));
+            Json.write(
+                    out,
+                    it -> it.list("means", list -> {
+                        for (Pair pair : pairs) {
+                            list.object(one -> {
+                                mean(one, pair.mean());
+                                if (pair.beside().isPresent()) {
+                                    one.object(
+                                            "against",
+                                            other -> mean(other, pair.beside().get()));
+                                }
+                            });
                         }
-                    });
-                }
-            }));
+                    }));
             return;
         }
         if (pairs.isEmpty()) {
@@ -184,7 +201,8 @@ final class ArchiveOutput {
     /** Specimens of two tests are never the same ones; they must not contradict each other. */
     private static boolean alike(Map<String, String> one, Map<String, String> other) {
         return one.entrySet().stream()
-                .allMatch(it -> other.getOrDefault(it.getKey(), it.getValue()).equals(it.getValue()));
+                .allMatch(
+                        it -> other.getOrDefault(it.getKey(), it.getValue()).equals(it.getValue()));
     }
 
     private static void mean(Json json, GroupMean mean) throws IOException {
@@ -206,21 +224,24 @@ final class ArchiveOutput {
     }
 
     private static String written(GroupMean mean) {
-        return Written.value(mean.mean(), mean.half().orElse(0), mean.property().unit().symbol());
+        return Written.value(
+                mean.mean(), mean.half().orElse(0), mean.property().unit().symbol());
     }
 
     void scatter(List<UsualScatter> usual) {
         if (json) {
-            Json.write(out, it -> it.list("scatter", list -> {
-                for (UsualScatter each : usual) {
-                    list.object(one -> one.put("method", each.method())
-                            .put("property", each.property())
-                            .put("material", each.material())
-                            .put("cv", each.coefficientOfVariation())
-                            .put("df", each.degreesOfFreedom())
-                            .put("studies", each.studies()));
-                }
-            }));
+            Json.write(
+                    out,
+                    it -> it.list("scatter", list -> {
+                        for (UsualScatter each : usual) {
+                            list.object(one -> one.put("method", each.method())
+                                    .put("property", each.property())
+                                    .put("material", each.material())
+                                    .put("cv", each.coefficientOfVariation())
+                                    .put("df", each.degreesOfFreedom())
+                                    .put("studies", each.studies()));
+                        }
+                    }));
             return;
         }
         if (usual.isEmpty()) {
@@ -259,7 +280,8 @@ final class ArchiveOutput {
                 if (together.pooled().next().isPresent()) {
                     it.object(
                             "nextStudy",
-                            one -> estimate(one, together.back(together.pooled().next().get())));
+                            one -> estimate(
+                                    one, together.back(together.pooled().next().get())));
                 }
                 it.texts("differing", together.differing());
             });
@@ -277,11 +299,12 @@ final class ArchiveOutput {
                                 .next()
                                 .map(it -> range(first, together.back(it)))
                                 .orElse("two studies don't tell"))
-                .row("scatter between studies", Written.percent(together.pooled().share())
-                        + " of all that is seen"));
+                .row(
+                        "scatter between studies",
+                        Written.percent(together.pooled().share()) + " of all that is seen"));
         together.withoutInterval()
-                .forEach(it -> out.println(
-                        "Not taken along, for want of an interval: " + it.study().name()));
+                .forEach(it -> out.println("Not taken along, for want of an interval: "
+                        + it.study().name()));
     }
 
     private static void estimate(Json json, Estimate estimate) throws IOException {

@@ -43,8 +43,7 @@ final class ClaimsJson {
                 .put("program", published.program())
                 .put("readings", published.readings())
                 .list("differs", list -> {
-                    for (Publication.Divergence each :
-                            published.against(study).values()) {
+                    for (Publication.Divergence each : published.against(study).values()) {
                         list.object(it -> it.put("claim", each.then().claim())
                                 .put("question", each.then().question())
                                 .put("published", each.then().word())
@@ -72,15 +71,12 @@ final class ClaimsJson {
             ComparisonsJson.comparison(
                     json,
                     new Comparisons.Parted(
-                            compared.property().column(),
-                            compared.where(),
-                            compared.comparison()));
+                            compared.property().column(), compared.where(), compared.comparison()));
         } else if (answer instanceof Answer.Lined lined) {
             json.put("method", lined.method());
             LinesJson.line(
                     json,
-                    new Comparisons.Lined(
-                            lined.property().column(), lined.where(), lined.trend()));
+                    new Comparisons.Lined(lined.property().column(), lined.where(), lined.trend()));
         } else if (answer instanceof Answer.OffBench off) {
             json.put("verdict", Verdict.NOT_FOR_THIS_BENCH.word())
                     .list("conditions", conditions -> {

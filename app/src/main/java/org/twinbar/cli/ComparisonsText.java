@@ -232,9 +232,7 @@ final class ComparisonsText {
                         four(beside.estimate()),
                         four(beside.low()),
                         four(beside.high()),
-                        beside.unit()
-                                .map(it -> "\u2009" + it.symbol())
-                                .orElse(""),
+                        beside.unit().map(it -> "\u2009" + it.symbol()).orElse(""),
                         beside.method());
     }
 

@@ -74,8 +74,8 @@ final class DriftCommand implements Callable<Integer> {
         if (reading.explain) {
             context.terminal().say(table.explanation());
         }
-        Drift drift = Drift.of(
-                table, value, first == null ? OptionalInt.empty() : OptionalInt.of(first));
+        Drift drift =
+                Drift.of(table, value, first == null ? OptionalInt.empty() : OptionalInt.of(first));
         if (json) {
             Json.write(context.terminal().out(), it -> into(it, drift));
         } else {
@@ -103,12 +103,13 @@ final class DriftCommand implements Callable<Integer> {
                         unit,
                         Written.number(chart.centre(), 4),
                         unit));
-        byPlace(chart).forEach((place, rules) -> text.append("line %s, %s%s: %s\n"
-                .formatted(
-                        drift.lines().get(place),
-                        Written.number(chart.points().get(place), 4),
-                        unit,
-                        String.join("; ", rules))));
+        byPlace(chart)
+                .forEach((place, rules) -> text.append("line %s, %s%s: %s\n"
+                        .formatted(
+                                drift.lines().get(place),
+                                Written.number(chart.points().get(place), 4),
+                                unit,
+                                String.join("; ", rules))));
         drift.weighted().signals().stream()
                 .findFirst()
                 .ifPresent(it -> text.append("weighted mean: beyond its limits in line %s\n"

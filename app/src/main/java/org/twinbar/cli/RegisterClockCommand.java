@@ -65,10 +65,7 @@ final class RegisterClockCommand implements Callable<Integer> {
                                 study,
                                 new Waiting(
                                         time("--cure", cure, Waiting.USUAL_CURE),
-                                        time(
-                                                "--condition",
-                                                condition,
-                                                Waiting.USUAL_CONDITION)));
+                                        time("--condition", condition, Waiting.USUAL_CONDITION)));
             }
             ZonedDateTime now = when.at(open).orElseGet(open.treating()::now);
             List<Treating.Standing> all = open.treating().clock(study, now.toInstant());
@@ -96,10 +93,7 @@ final class RegisterClockCommand implements Callable<Integer> {
                             one.put("specimen", each.specimen().code())
                                     .put(
                                             "waits",
-                                            each.stand()
-                                                    .waits()
-                                                    .name()
-                                                    .toLowerCase(Locale.ROOT));
+                                            each.stand().waits().name().toLowerCase(Locale.ROOT));
                             if (each.stand().until().isPresent()) {
                                 one.put("until", each.stand().until().get().toString());
                             }
@@ -111,9 +105,8 @@ final class RegisterClockCommand implements Callable<Integer> {
     private static String text(List<Treating.Standing> all, ZonedDateTime now) {
         Aligned rows = new Aligned();
         for (Waiting.For waits : Waiting.For.values()) {
-            List<Treating.Standing> some = all.stream()
-                    .filter(each -> each.stand().waits() == waits)
-                    .toList();
+            List<Treating.Standing> some =
+                    all.stream().filter(each -> each.stand().waits() == waits).toList();
             if (!some.isEmpty()) {
                 String until = some.stream()
                         .flatMap(each -> each.stand().until().stream())

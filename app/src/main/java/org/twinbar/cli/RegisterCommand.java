@@ -355,5 +355,4 @@ final class RegisterCommand implements Runnable {
             return Cli.DONE;
         }
     }
-
 }

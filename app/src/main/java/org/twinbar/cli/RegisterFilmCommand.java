@@ -60,8 +60,8 @@ final class RegisterFilmCommand implements Callable<Integer> {
                             Typed.in(Typed.GRAMS, "--scale", scale),
                             area == null
                                     ? OptionalDouble.empty()
-                                    : OptionalDouble.of(Typed.in(
-                                            Typed.SQUARE_MILLIMETRES, "--area", area)));
+                                    : OptionalDouble.of(
+                                            Typed.in(Typed.SQUARE_MILLIMETRES, "--area", area)));
             Coated coated = open.plans().forTreating(study).coated().orElseThrow();
             Aligned rows = new Aligned();
             coated.films()

@@ -47,7 +47,9 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--html", description = "The page, report.html.")
     boolean html;
 
-    @Option(names = "--pdf", description = "The document, report.pdf, with the data package inside.")
+    @Option(
+            names = "--pdf",
+            description = "The document, report.pdf, with the data package inside.")
     boolean pdf;
 
     @Option(
@@ -96,9 +98,8 @@ final class ReportCommand implements Callable<Integer> {
             forms.add(ReportFiles.Form.PACKAGE);
         }
         Optional<Licence> said = Optional.ofNullable(licence).map(Licence::of);
-        List<Palette> palettes = theme == null
-                ? List.of(Palette.LIGHT, Palette.DARK)
-                : ThemeFile.read(theme);
+        List<Palette> palettes =
+                theme == null ? List.of(Palette.LIGHT, Palette.DARK) : ThemeFile.read(theme);
         try (Workspace open = context.openThere(workspace.folder);
                 Bar bar = new Bar(context.terminal(), "specimens")) {
             StudyName name = open.study(study);

@@ -42,7 +42,8 @@ final class ReportFiles {
 
     /** Returns the files that were written. */
     static List<Path> write(Published published, Path folder, Set<Form> forms) {
-        return write(published, folder, forms, List.of(Palette.LIGHT, Palette.DARK), Progress.SILENT);
+        return write(
+                published, folder, forms, List.of(Palette.LIGHT, Palette.DARK), Progress.SILENT);
     }
 
     /**

@@ -88,11 +88,15 @@ final class StudyCheck implements Callable<Integer> {
                 context.terminal().out(),
                 body -> body.put("package", file)
                         .put("study", recheck.study())
-                        .object("program", it -> it.put("packaged", recheck.packagedBy())
-                                .put("now", recheck.program()))
-                        .object("compared", it -> it.put("files", recheck.counted().files())
-                                .put("values", recheck.counted().values())
-                                .put("verdicts", recheck.counted().verdicts()))
+                        .object(
+                                "program",
+                                it -> it.put("packaged", recheck.packagedBy())
+                                        .put("now", recheck.program()))
+                        .object(
+                                "compared",
+                                it -> it.put("files", recheck.counted().files())
+                                        .put("values", recheck.counted().values())
+                                        .put("verdicts", recheck.counted().verdicts()))
                         .put("same", recheck.same())
                         .list("differences", list -> {
                             for (Recheck.Difference each : recheck.differences()) {

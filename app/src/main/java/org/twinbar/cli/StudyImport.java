@@ -15,8 +15,8 @@ import org.twinbar.study.Act;
 import org.twinbar.study.Asked;
 import org.twinbar.study.Asked.Term;
 import org.twinbar.study.Claim;
-import org.twinbar.study.HandmadePackage;
 import org.twinbar.study.Handed;
+import org.twinbar.study.HandmadePackage;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.PackagedStudy;
 import org.twinbar.study.StudyFile;
@@ -145,8 +145,8 @@ final class StudyImport implements Callable<Integer> {
                 test.sheet(method),
                 specimens.getFileName().toString(),
                 curves == null ? Optional.empty() : Optional.of("."));
-        StudyFile study =
-                new StudyFile(Optional.of(StudyCommand.head(name, question)), List.of(one), said, List.of());
+        StudyFile study = new StudyFile(
+                Optional.of(StudyCommand.head(name, question)), List.of(one), said, List.of());
         Handed table = handed(specimens);
         Path folder = curves;
         String tableName = specimens.getFileName().toString();
@@ -161,9 +161,9 @@ final class StudyImport implements Callable<Integer> {
     private Integer fromPackage(OpenPackage open) {
         if (PackagedStudy.is(open)) {
             if (file != null || name != null || method != null || property != null) {
-                throw new UsageException("%s holds a study with its name, method and claims;"
-                        .formatted(open.place())
-                        + " leave the other options out");
+                throw new UsageException(
+                        "%s holds a study with its name, method and claims;".formatted(open.place())
+                                + " leave the other options out");
             }
             PackagedStudy study = PackagedStudy.verified(open);
             try (Workspace there = context.open(workspace.folder)) {
@@ -176,8 +176,8 @@ final class StudyImport implements Callable<Integer> {
             return bring(StudyFile.parse(file.toString(), text(file)), handed);
         }
         if (method == null) {
-            throw new UsageException("%s was not written by Twinbar: say its --method"
-                    .formatted(open.place()));
+            throw new UsageException(
+                    "%s was not written by Twinbar: say its --method".formatted(open.place()));
         }
         String table = HandmadePackage.specimens(
                 open, Optional.ofNullable(specimens).map(StudyImport::slashed));
@@ -252,8 +252,7 @@ final class StudyImport implements Callable<Integer> {
             return Files.readString(file, StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new InputException(
-                    "%s can't be read: there is no such file, or it is not UTF-8"
-                            .formatted(file));
+                    "%s can't be read: there is no such file, or it is not UTF-8".formatted(file));
         }
     }
 }

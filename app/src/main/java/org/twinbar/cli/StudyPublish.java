@@ -53,8 +53,7 @@ final class StudyPublish implements Callable<Integer> {
                     .println("Kept as published%s:"
                             .formatted(kept.where().isBlank() ? "" : " (" + kept.where() + ")"));
             Aligned rows = new Aligned();
-            kept.said().forEach(it -> rows.row(
-                    "“" + it.claim() + "”", it.question(), it.word()));
+            kept.said().forEach(it -> rows.row("“" + it.claim() + "”", it.question(), it.word()));
             context.terminal().out().print(rows);
         }
         return Cli.DONE;

@@ -44,7 +44,8 @@ final class ThemeFile {
             Map<String, String> colours = new LinkedHashMap<>();
             light.getValue()
                     .fields()
-                    .forEachRemaining(it -> colours.put(it.getKey(), it.getValue().asText()));
+                    .forEachRemaining(
+                            it -> colours.put(it.getKey(), it.getValue().asText()));
             palettes.put(light.getKey(), known.with(colours));
         });
         return new ArrayList<>(palettes.values());

@@ -71,8 +71,7 @@ final class PlainLayout {
                 Thousands.PLAIN,
                 1,
                 OptionalInt.empty());
-        return Optional.of(
-                new Layout(dialect, Layout.columns(file, names, ReadAs.found()), true));
+        return Optional.of(new Layout(dialect, Layout.columns(file, names, ReadAs.found()), true));
     }
 
     /** Returns which sign alone parts the names; -1 where none does, or one is quoted. */

@@ -339,8 +339,7 @@ final class ComparedAnswer {
         comparison.control().flatMap(ComparedAnswer::leftOver).ifPresent(lines::add);
         leftOver(comparison.treated()).ifPresent(lines::add);
         if (found.p() instanceof Amount.Known p) {
-            lines.add("For reference only: p " + Written.p(p.value())
-                    + "; no verdict reads it.");
+            lines.add("For reference only: p " + Written.p(p.value()) + "; no verdict reads it.");
         }
         return lines;
     }

@@ -159,7 +159,9 @@ final class GroupPictures {
         });
         String caption =
                 "Share to which it has not happened yet, thin lines: pointwise 95 % limits; point: it happened; tick: watching ended."
-                        + (looks(groups) ? " Hatched: between two looks, where it may fall anywhere." : "");
+                        + (looks(groups)
+                                ? " Hatched: between two looks, where it may fall anywhere."
+                                : "");
         return new Picture(
                 Figures.survival(new Survival(
                         Cells.header(compared.property()), "Not yet happened", groups)),
@@ -194,17 +196,18 @@ final class GroupPictures {
             return Optional.of(new Survival.Time(code, bound.bound(), Survival.End.WATCHING_ENDED));
         }
         if (yield instanceof Yield.Between between) {
-            return Optional.of(new Survival.Time(
-                    code, between.from(), between.to(), Survival.End.HAPPENED));
+            return Optional.of(
+                    new Survival.Time(code, between.from(), between.to(), Survival.End.HAPPENED));
         }
         return place(yield).map(at -> new Survival.Time(code, at, Survival.End.HAPPENED));
     }
 
     /** Returns the curves by group, where there are any. */
     Optional<Picture> curves() {
-        return recorded().map(curves -> new Picture(
-                Figures.curves(curves),
-                "As it was recorded, a curve for each specimen; marks: peaks."));
+        return recorded()
+                .map(curves -> new Picture(
+                        Figures.curves(curves),
+                        "As it was recorded, a curve for each specimen; marks: peaks."));
     }
 
     /** Returns what was recorded, by group. */

@@ -65,18 +65,19 @@ final class GroupTables {
     /** Specimens that a question tells apart by a factor are not of one mean. */
     private static Map<String, List<JudgedSpecimen>> alike(JudgedStudy study, MethodUsed used) {
         Set<String> factors = new LinkedHashSet<>();
-        study.claims().forEach(claim -> claim.answers().forEach(answer -> {
-            if (answer instanceof Answer.Compared compared
-                    && compared.method().equals(used.name())) {
-                factors.addAll(compared.where().keySet());
-            }
-        }));
+        study.claims()
+                .forEach(claim -> claim.answers().forEach(answer -> {
+                    if (answer instanceof Answer.Compared compared
+                            && compared.method().equals(used.name())) {
+                        factors.addAll(compared.where().keySet());
+                    }
+                }));
         Map<String, List<JudgedSpecimen>> groups = new LinkedHashMap<>();
         for (JudgedSpecimen specimen : study.specimensOf(used.name())) {
             if (specimen.counts()) {
                 StringBuilder name = new StringBuilder(specimen.group());
-                factors.forEach(it -> name.append(", ")
-                        .append(specimen.factors().getOrDefault(it, "not said")));
+                factors.forEach(it ->
+                        name.append(", ").append(specimen.factors().getOrDefault(it, "not said")));
                 groups.computeIfAbsent(name.toString(), it -> new ArrayList<>()).add(specimen);
             }
         }
@@ -134,8 +135,7 @@ final class GroupTables {
     }
 
     /** Words such as the type of break are counted, group by group. */
-    private static List<String> words(
-            MethodUsed used, Map<String, List<JudgedSpecimen>> groups) {
+    private static List<String> words(MethodUsed used, Map<String, List<JudgedSpecimen>> groups) {
         List<String> sentences = new ArrayList<>();
         for (Words words : used.description().words()) {
             groups.forEach((name, specimens) -> {
@@ -151,8 +151,8 @@ final class GroupTables {
                 if (!counts.isEmpty()) {
                     List<String> said = new ArrayList<>();
                     counts.forEach((word, times) -> said.add(word + " " + times));
-                    sentences.add("%s, %s: %s."
-                            .formatted(words.label(), name, String.join(", ", said)));
+                    sentences.add(
+                            "%s, %s: %s.".formatted(words.label(), name, String.join(", ", said)));
                 }
             });
         }

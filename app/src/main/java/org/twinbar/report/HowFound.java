@@ -47,8 +47,8 @@ final class HowFound {
         sections.add(new Section("left-out", "What was left out", found.leftOut()));
         sections.add(new Section("changes", "What was changed", found.changes()));
         sections.add(new Section("readings", "Readings as they came", found.readings()));
-        sections.add(new Section(
-                "clauses", "What a test report must name", ReportClauses.of(study)));
+        sections.add(
+                new Section("clauses", "What a test report must name", ReportClauses.of(study)));
         sections.removeIf(section -> section.blocks().isEmpty());
         return sections;
     }

@@ -53,11 +53,17 @@ final class HowMade {
         }
         Plan plan = shown.get();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(making.seal()
-                .map(seal -> "The plan was sealed on %s by %s, before the data. Who has its text can"
-                                .formatted(Cells.time(seal.when()), seal.who())
-                        + " compare the SHA-256 with this one: %s.".formatted(seal.sha256()))
-                .orElse("The plan was never sealed, so nothing shows that it came before the data.")));
+        blocks.add(
+                new Block.Paragraph(
+                        making.seal()
+                                .map(seal ->
+                                        "The plan was sealed on %s by %s, before the data. Who has its text can"
+                                                        .formatted(
+                                                                Cells.time(seal.when()), seal.who())
+                                                + " compare the SHA-256 with this one: %s."
+                                                        .formatted(seal.sha256()))
+                                .orElse(
+                                        "The plan was never sealed, so nothing shows that it came before the data.")));
         blocks.add(new Block.Items(items(plan)));
         blocks.add(groups(plan.allocation().design()));
         blocks.add(series(plan));
@@ -201,7 +207,9 @@ final class HowMade {
                             .reduce((a, b) -> a + "; " + b)
                             .orElse(NOTHING),
                     each.fate().kind().word()
-                            + (each.fate().why().isBlank() ? "" : ": " + each.fate().why())));
+                            + (each.fate().why().isBlank()
+                                    ? ""
+                                    : ": " + each.fate().why())));
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Table(
@@ -295,8 +303,8 @@ final class HowMade {
     private List<Block> treatments() {
         List<Block> blocks = new ArrayList<>();
         for (Map.Entry<String, Procedure> recipe : making.recipes().entrySet()) {
-            blocks.add(new Block.Heading("%s: %s"
-                    .formatted(recipe.getKey(), recipe.getValue().sort().word())));
+            blocks.add(new Block.Heading(
+                    "%s: %s".formatted(recipe.getKey(), recipe.getValue().sort().word())));
             blocks.add(new Block.Sentences(
                     recipe.getValue().steps().stream().map(HowMade::step).toList(),
                     Sheet.Weight.PLAIN));

@@ -93,14 +93,14 @@ final class LineFigure {
         columns.values().forEach(column -> column(brush, column));
     }
 
-    private static void column(
-            Chart.Brush brush, List<Map.Entry<Line.Group, Line.Point>> column) {
+    private static void column(Chart.Brush brush, List<Map.Entry<Line.Group, Line.Point>> column) {
         List<Map.Entry<Line.Group, Line.Point>> rising = column.stream()
-                .sorted(Comparator.comparingDouble(
-                        (Map.Entry<Line.Group, Line.Point> one) -> -one.getValue().value()))
+                .sorted(Comparator.comparingDouble((Map.Entry<Line.Group, Line.Point> one) ->
+                        -one.getValue().value()))
                 .toList();
-        double[] heights =
-                rising.stream().mapToDouble(one -> brush.y(one.getValue().value())).toArray();
+        double[] heights = rising.stream()
+                .mapToDouble(one -> brush.y(one.getValue().value()))
+                .toArray();
         double[] aside = ClustersFigure.apart(heights, RADIUS);
         for (int i = 0; i < heights.length; i++) {
             Line.Point point = rising.get(i).getValue();

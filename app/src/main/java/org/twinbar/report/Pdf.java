@@ -7,7 +7,6 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -77,13 +76,12 @@ public final class Pdf {
     }
 
     private static Sheet with(Sheet sheet, List<Attachment> attachments) {
-        String names =
-                attachments.stream().map(Attachment::name).collect(Collectors.joining(", "));
+        String names = attachments.stream().map(Attachment::name).collect(Collectors.joining(", "));
         return attachments.isEmpty()
                 ? sheet
                 : sheet.made(sheet.made()
                         + " Inside this document lies %s: every reading, to be checked or"
-                                        .formatted(names)
+                                .formatted(names)
                         + " calculated again.");
     }
 

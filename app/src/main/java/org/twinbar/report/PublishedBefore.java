@@ -65,17 +65,15 @@ final class PublishedBefore {
                             : "all but " + others + " of " + each.said().size()));
         }
         List<Block> blocks = new ArrayList<>();
-        study.lastPublished()
-                .flatMap(it -> it.correction(study))
-                .ifPresent(draft -> {
-                    blocks.add(new Block.Sentences(
-                            List.of("This study is judged otherwise than it was published."),
-                            Sheet.Weight.ATTENTION));
-                    blocks.add(new Block.Heading("A correction to post"));
-                    for (String paragraph : draft.split("\n\n")) {
-                        blocks.add(new Block.Paragraph(paragraph));
-                    }
-                });
+        study.lastPublished().flatMap(it -> it.correction(study)).ifPresent(draft -> {
+            blocks.add(new Block.Sentences(
+                    List.of("This study is judged otherwise than it was published."),
+                    Sheet.Weight.ATTENTION));
+            blocks.add(new Block.Heading("A correction to post"));
+            for (String paragraph : draft.split("\n\n")) {
+                blocks.add(new Block.Paragraph(paragraph));
+            }
+        });
         blocks.add(new Block.Table(
                 "What was published stays as it was said, the oldest first",
                 List.of(

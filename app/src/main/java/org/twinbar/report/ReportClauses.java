@@ -85,9 +85,12 @@ final class ReportClauses {
 
     private String specimens() {
         List<String> said = new ArrayList<>();
-        study.making().plan().ifPresent(plan -> plan.series()
-                .forEach(it -> said.add("%s, %s, %s"
-                        .formatted(it.name(), it.shape(), it.orientation().word()))));
+        study.making()
+                .plan()
+                .ifPresent(plan -> plan.series()
+                        .forEach(it -> said.add("%s, %s, %s"
+                                .formatted(
+                                        it.name(), it.shape(), it.orientation().word()))));
         if (said.isEmpty()) {
             Set<String> orientations = new LinkedHashSet<>();
             study.specimens().stream()
@@ -157,7 +160,8 @@ final class ReportClauses {
         for (JudgedSpecimen specimen : study.specimens()) {
             for (Reading reading : specimen.readings()) {
                 String name = reading.column().toLowerCase(Locale.ROOT);
-                if (Stream.of(words).anyMatch(name::contains) && !reading.counting().isBlank()) {
+                if (Stream.of(words).anyMatch(name::contains)
+                        && !reading.counting().isBlank()) {
                     columns.add(reading.column());
                 }
             }
@@ -211,8 +215,10 @@ final class ReportClauses {
         study.making().specimens().stream()
                 .flatMap(it -> it.done(Registered.Step.TESTED).stream())
                 .forEach(it -> people.add(it.who()));
-        study.specimens().forEach(specimen -> specimen.readings().forEach(reading -> reading.typed()
-                .ifPresent(typed -> people.add(typed.who()))));
+        study.specimens()
+                .forEach(specimen -> specimen.readings()
+                        .forEach(reading ->
+                                reading.typed().ifPresent(typed -> people.add(typed.who()))));
         return people.isEmpty() ? NOT_SAID : String.join(", ", people) + ".";
     }
 }

@@ -51,7 +51,8 @@ final class SurvivalFigure {
 
     /** Groups that still agree would hide each other, so each lies a little lower than the last. */
     private static void line(Chart.Brush brush, Survival.Group group, double shift) {
-        double end = group.times().stream().mapToDouble(Survival.Time::time).max().orElse(0);
+        double end =
+                group.times().stream().mapToDouble(Survival.Time::time).max().orElse(0);
         limits(brush, group, end, shift);
         looks(brush, group, shift);
         double y = curve(brush, group, end, shift);
@@ -89,8 +90,7 @@ final class SurvivalFigure {
                         : at);
     }
 
-    private static double curve(
-            Chart.Brush brush, Survival.Group group, double end, double shift) {
+    private static double curve(Chart.Brush brush, Survival.Group group, double end, double shift) {
         Path2D path = new Path2D.Double();
         double y = brush.y(1) + shift;
         path.moveTo(brush.x(0), y);
@@ -133,8 +133,7 @@ final class SurvivalFigure {
     }
 
     /** Draws the pointwise limits as thin lines from each fall to the next. */
-    private static void limits(
-            Chart.Brush brush, Survival.Group group, double end, double shift) {
+    private static void limits(Chart.Brush brush, Survival.Group group, double end, double shift) {
         List<LeftOver.Fall> falls = group.falls();
         double offset = group.sign().hollow() ? -3 : 3;
         for (int i = 0; i < falls.size(); i++) {

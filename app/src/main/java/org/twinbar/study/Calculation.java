@@ -249,8 +249,8 @@ public final class Calculation {
                 row.asTheyCame(file),
                 whole,
                 drawing == Drawing.KEEP_CURVES
-                        ? recording.flatMap(it -> Thinning.of(
-                                description, it, result.marks(), moved.keySet()))
+                        ? recording.flatMap(
+                                it -> Thinning.of(description, it, result.marks(), moved.keySet()))
                         : Optional.empty(),
                 Optional.empty());
     }

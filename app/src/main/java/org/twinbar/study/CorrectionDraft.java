@@ -21,8 +21,7 @@ final class CorrectionDraft {
 
     /** Returns paragraphs parted by an empty line; none where nothing differs. */
     static Optional<String> of(Publication published, JudgedStudy now) {
-        Collection<Publication.Divergence> differing =
-                published.against(now).values();
+        Collection<Publication.Divergence> differing = published.against(now).values();
         if (differing.isEmpty()) {
             return Optional.empty();
         }
@@ -40,7 +39,8 @@ final class CorrectionDraft {
                         causes.isEmpty()
                                 ? "nothing that Twinbar keeps; check the two calculations."
                                 : String.join(" ", causes))
-                .append("\n\nThe readings and what was published then are in the study's data package.");
+                .append(
+                        "\n\nThe readings and what was published then are in the study's data package.");
         return Optional.of(text.toString());
     }
 

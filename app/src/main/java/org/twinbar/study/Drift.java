@@ -50,8 +50,8 @@ public record Drift(
      */
     public static Drift of(Table table, String value, OptionalInt first) {
         Column column = table.column(value)
-                .orElseThrow(() -> Place.of(table.name())
-                        .refuse("there is no column '%s'".formatted(value)));
+                .orElseThrow(() ->
+                        Place.of(table.name()).refuse("there is no column '%s'".formatted(value)));
         List<Integer> lines = new ArrayList<>();
         List<Double> read = new ArrayList<>();
         for (Row row : table.rows()) {

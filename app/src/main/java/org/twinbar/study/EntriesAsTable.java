@@ -83,8 +83,8 @@ final class EntriesAsTable {
         for (List<String> row : rows) {
             Entry entry = entry(where, entries.size() + 1, row);
             if (!seen.add(entry.id())) {
-                throw new InputException("%s: entry %s stands there twice"
-                        .formatted(where, entry.id()));
+                throw new InputException(
+                        "%s: entry %s stands there twice".formatted(where, entry.id()));
             }
             if (entry.supersedes().filter(it -> !seen.contains(it)).isPresent()) {
                 throw new InputException("%s: entry %s supersedes one that does not come before it"
@@ -115,9 +115,13 @@ final class EntriesAsTable {
                 | IllegalArgumentException
                 | StoreException e) {
             throw new InputException("%s: entry %s is damaged: %s"
-                    .formatted(where, number, String.valueOf(e.getMessage()).lines()
-                            .findFirst()
-                            .orElse("it can't be read")));
+                    .formatted(
+                            where,
+                            number,
+                            String.valueOf(e.getMessage())
+                                    .lines()
+                                    .findFirst()
+                                    .orElse("it can't be read")));
         }
     }
 

@@ -70,8 +70,8 @@ final class Keys {
         try {
             return OptionalInt.of(Integer.parseInt(text.get()));
         } catch (NumberFormatException e) {
-            throw new InputException("%s: '%s' is %s, must be a whole number"
-                    .formatted(where, key, text.get()));
+            throw new InputException(
+                    "%s: '%s' is %s, must be a whole number".formatted(where, key, text.get()));
         }
     }
 

@@ -69,7 +69,9 @@ public final class Marking {
                 MovedMarks.put(
                         mark,
                         row,
-                        "%s %s".formatted(along[row], curve.across().unit().symbol()).strip()),
+                        "%s %s"
+                                .formatted(along[row], curve.across().unit().symbol())
+                                .strip()),
                 Optional.of(required(why)),
                 state.moved().last(mark));
     }
@@ -101,7 +103,8 @@ public final class Marking {
         try {
             return TypedNumber.parse(at, across.unit());
         } catch (QuantityException e) {
-            throw new InputException("the place '%s' on the curve: %s".formatted(at, e.getMessage()));
+            throw new InputException(
+                    "the place '%s' on the curve: %s".formatted(at, e.getMessage()));
         }
     }
 

@@ -34,7 +34,8 @@ final class MovedMarks {
         return new Change(
                 moved
                         ? "%s of %s was put at %s"
-                                .formatted(label, mark.specimen(), value.path("at").asText())
+                                .formatted(
+                                        label, mark.specimen(), value.path("at").asText())
                         : "%s of %s is where the method finds it again"
                                 .formatted(label, mark.specimen()),
                 entry.at().atZone(entry.zone()),

@@ -71,8 +71,10 @@ final class PackageReadme {
                         + " difference. `./twinbar study import --package FILE.zip` brings the"
                         + " study into a workspace.");
         paragraph(text, "## Licence");
-        text.append(licence.map(it -> "%s (%s).".formatted(it.title(), it.identifier()))
-                        .orElse("Nobody said under which licence this may be used: ask who made it."))
+        text.append(
+                        licence.map(it -> "%s (%s).".formatted(it.title(), it.identifier()))
+                                .orElse(
+                                        "Nobody said under which licence this may be used: ask who made it."))
                 .append('\n');
         return text.toString();
     }

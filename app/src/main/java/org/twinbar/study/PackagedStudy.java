@@ -20,8 +20,8 @@ import org.twinbar.store.Entry;
 import org.twinbar.store.StoreException;
 
 /**
- * A study as it lies in a package that Twinbar wrote: entries, the files that they name, and methods
- * of a person's own. What was calculated lies beside it, and is never taken over.
+ * A study as it lies in a package that Twinbar wrote: entries, the files that they name, and
+ * methods of a person's own. What was calculated lies beside it, and is never taken over.
  */
 public final class PackagedStudy {
 

@@ -150,11 +150,7 @@ public final class Packages {
             }
             Path place = store.files().verified(new Digest(file.sha256()));
             files.add(new DataPackage.RawFile(
-                    path,
-                    file.name(),
-                    file.sha256(),
-                    file.bytes(),
-                    Source.of(file.name(), place)));
+                    path, file.name(), file.sha256(), file.bytes(), Source.of(file.name(), place)));
         }
         return files;
     }
@@ -173,7 +169,9 @@ public final class Packages {
         return parts.isEmpty() ? "file" : String.join("/", parts);
     }
 
-    /** A person's own methods lie in the workspace as files; those that the study uses go with it. */
+    /**
+     * A person's own methods lie in the workspace as files; those that the study uses go with it.
+     */
     private List<DataPackage.RawFile> ownMethods(JudgedStudy judged) {
         List<DataPackage.RawFile> files = new ArrayList<>();
         for (Path file : methodFiles()) {
@@ -231,8 +229,7 @@ public final class Packages {
         Methods all = packaged.among(methods, methodFilesByName());
         State state = packaged.state();
         requireAgreement(packaged, state.head().name());
-        JudgedStudy judged =
-                Judging.judge(state, all, packaged::bytes, program, Progress.SILENT);
+        JudgedStudy judged = Judging.judge(state, all, packaged::bytes, program, Progress.SILENT);
         keepMethods(packaged);
         store.files().keepAll(packaged.files().stream().map(packaged::bytes));
         try {
@@ -247,15 +244,17 @@ public final class Packages {
     private void requireAgreement(PackagedStudy packaged, String name) {
         for (String subject : packaged.subjects()) {
             List<Entry> here = store.about(subject);
-            List<String> ours = here.stream().map(entry -> entry.id().toString()).toList();
+            List<String> ours =
+                    here.stream().map(entry -> entry.id().toString()).toList();
             List<String> theirs = packaged.about(subject).stream()
                     .map(entry -> entry.id().toString())
                     .toList();
             int common = Math.min(ours.size(), theirs.size());
             if (!ours.subList(0, common).equals(theirs.subList(0, common))) {
-                throw new InputException("the study '%s' is here already, and since then other things"
-                                .formatted(name)
-                        + " were entered here than in the package");
+                throw new InputException(
+                        "the study '%s' is here already, and since then other things"
+                                        .formatted(name)
+                                + " were entered here than in the package");
             }
         }
         boolean taken = store.of(Aspect.STUDY.word()).stream()
@@ -271,9 +270,10 @@ public final class Packages {
             if (shelf.find(brought.name())
                     .filter(it -> !it.id().equals(brought.id()))
                     .isPresent()) {
-                throw new InputException("there is another instrument '%s' in %s already; bring this"
-                                .formatted(brought.name(), store.folder())
-                        + " study into another workspace");
+                throw new InputException(
+                        "there is another instrument '%s' in %s already; bring this"
+                                        .formatted(brought.name(), store.folder())
+                                + " study into another workspace");
             }
         }
     }
@@ -286,8 +286,8 @@ public final class Packages {
                     Files.createDirectories(methodFolder());
                     Files.write(file, own.bytes(), java.nio.file.StandardOpenOption.CREATE_NEW);
                 } catch (IOException e) {
-                    throw new InputException("the method '%s' can't be written to %s"
-                            .formatted(own.name(), file));
+                    throw new InputException(
+                            "the method '%s' can't be written to %s".formatted(own.name(), file));
                 }
             }
         }

@@ -125,13 +125,16 @@ public record Publication(
 
         static Method of(MethodUsed used) {
             Map<String, String> instruments = new LinkedHashMap<>();
-            used.instruments().forEach(it -> instruments.put(
-                    it.name(),
-                    "step %s, gain u %s, zero u %s"
-                            .formatted(
-                                    amount(it.resolution(), it.unit().symbol()),
-                                    Exact.of(it.gainUncertainty()),
-                                    amount(it.zeroUncertainty(), it.unit().symbol()))));
+            used.instruments()
+                    .forEach(it -> instruments.put(
+                            it.name(),
+                            "step %s, gain u %s, zero u %s"
+                                    .formatted(
+                                            amount(it.resolution(), it.unit().symbol()),
+                                            Exact.of(it.gainUncertainty()),
+                                            amount(
+                                                    it.zeroUncertainty(),
+                                                    it.unit().symbol()))));
             return new Method(
                     used.name(), used.description().version(), used.settings(), instruments);
         }
@@ -196,7 +199,12 @@ public record Publication(
                     causes.add("The method '%s' was in version %s and is in version %s now."
                             .formatted(now.name(), before.version(), now.version()));
                 }
-                differing(causes, "The setting '%s' of %s", now.name(), before.settings(), now.settings());
+                differing(
+                        causes,
+                        "The setting '%s' of %s",
+                        now.name(),
+                        before.settings(),
+                        now.settings());
                 differing(
                         causes,
                         "What is known of the instrument '%s' in %s",

@@ -49,7 +49,8 @@ final class PublicationJson {
             Map<String, Double> numbers = new LinkedHashMap<>();
             one.path("numbers")
                     .fields()
-                    .forEachRemaining(it -> numbers.put(it.getKey(), it.getValue().asDouble()));
+                    .forEachRemaining(
+                            it -> numbers.put(it.getKey(), it.getValue().asDouble()));
             said.add(new Publication.Said(
                     one.path("claim").asText(),
                     one.path("question").asText(),
@@ -82,7 +83,8 @@ final class PublicationJson {
 
     private static Map<String, String> texts(JsonNode node) {
         Map<String, String> texts = new LinkedHashMap<>();
-        node.fields().forEachRemaining(it -> texts.put(it.getKey(), it.getValue().asText()));
+        node.fields()
+                .forEachRemaining(it -> texts.put(it.getKey(), it.getValue().asText()));
         return texts;
     }
 }

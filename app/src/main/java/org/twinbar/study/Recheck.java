@@ -141,8 +141,8 @@ public record Recheck(
             }
             for (KeptFile file : packaged.files()) {
                 KeptFile found = KeptFile.of(packaged.source(file));
-                boolean listed = differences.stream().anyMatch(it -> it.where()
-                        .equals(packaged.source(file).name()));
+                boolean listed = differences.stream()
+                        .anyMatch(it -> it.where().equals(packaged.source(file).name()));
                 if (!listed) {
                     add(Kind.DIGEST, file.name(), file.sha256(), found.sha256());
                 }

@@ -29,7 +29,8 @@ import org.twinbar.uncertainty.Source;
 /** What was tested, how, and what it gave, as tables of a package. */
 final class ResultsAsTables {
 
-    private static final Field METHOD = Field.text("method", "Name of the test method.").required();
+    private static final Field METHOD =
+            Field.text("method", "Name of the test method.").required();
     private static final Field SPECIMEN =
             Field.text("specimen", "Code that is written on it.").required();
     private static final Field PROPERTY =
@@ -82,8 +83,10 @@ final class ResultsAsTables {
                 "The test methods that were used, with the version of their calculation.",
                 List.of(
                         METHOD,
-                        Field.of("version", INTEGER, "Raised where the same readings give another"
-                                        + " number.")
+                        Field.of(
+                                        "version",
+                                        INTEGER,
+                                        "Raised where the same readings give another" + " number.")
                                 .required(),
                         Field.text("title", "What people call the test."),
                         Field.text("standard", "What it follows and where it departs from it."),
@@ -159,8 +162,10 @@ final class ResultsAsTables {
                 "What readings were read on, with standard uncertainties.",
                 List.of(
                         METHOD,
-                        Field.of("number", INTEGER, "Counts the instruments of a test.").required(),
-                        Field.text("instrument", "What its errors are named by.").required(),
+                        Field.of("number", INTEGER, "Counts the instruments of a test.")
+                                .required(),
+                        Field.text("instrument", "What its errors are named by.")
+                                .required(),
                         Field.text("unit", "Unit of its readings."),
                         Field.number("resolution", "Smallest step of its display, in its unit.")
                                 .atLeast(0),
@@ -249,7 +254,8 @@ final class ResultsAsTables {
                         SPECIMEN,
                         Field.text("column", "Header that it stands under, with its unit.")
                                 .required(),
-                        Field.of("line", INTEGER, "Line in the file, counted from 1.").required(),
+                        Field.of("line", INTEGER, "Line in the file, counted from 1.")
+                                .required(),
                         Field.text("text", "What stands there, or was typed there first."),
                         Field.text("typed_by", "Who typed it, where the file had no value."),
                         Field.of("typed_at", DATETIME, "When, with the zone."),
@@ -264,8 +270,9 @@ final class ResultsAsTables {
     private DataTable results() {
         List<List<String>> rows = new ArrayList<>();
         for (JudgedSpecimen specimen : study.specimens()) {
-            specimen.result().yields().forEach((property, yield) -> rows.add(
-                    result(specimen, property, yield)));
+            specimen.result()
+                    .yields()
+                    .forEach((property, yield) -> rows.add(result(specimen, property, yield)));
         }
         return new DataTable(
                 "results",
@@ -364,8 +371,13 @@ final class ResultsAsTables {
     private DataTable marks() {
         List<List<String>> rows = new ArrayList<>();
         for (JudgedSpecimen specimen : study.specimens()) {
-            specimen.result().marks().forEach((mark, row) -> row.ifPresent(at -> rows.add(List.of(
-                    specimen.method(), specimen.code(), mark.name(), Integer.toString(at)))));
+            specimen.result()
+                    .marks()
+                    .forEach((mark, row) -> row.ifPresent(at -> rows.add(List.of(
+                            specimen.method(),
+                            specimen.code(),
+                            mark.name(),
+                            Integer.toString(at)))));
         }
         return new DataTable(
                 "marks",
@@ -374,7 +386,8 @@ final class ResultsAsTables {
                         METHOD,
                         SPECIMEN,
                         Field.text("mark", "Name of the place.").required(),
-                        Field.of("row", INTEGER, "Row of the curve, counted from 0.").required()),
+                        Field.of("row", INTEGER, "Row of the curve, counted from 0.")
+                                .required()),
                 List.of("method", "specimen", "mark"),
                 List.of(TO_SPECIMENS),
                 rows);

@@ -151,7 +151,8 @@ final class VerdictsAsTables {
                                         .map(Reach::word)
                                         .toList()),
                         Field.of("needed_per_group", INTEGER, "Specimens that would settle it."),
-                        Field.of("seed", INTEGER, "Of everything drawn at random.").required()),
+                        Field.of("seed", INTEGER, "Of everything drawn at random.")
+                                .required()),
                 List.of("answer"),
                 List.of(TO_VERDICTS, Reference.to("methods", "method")),
                 compared().stream().map(VerdictsAsTables::comparison).toList());
@@ -181,9 +182,7 @@ final class VerdictsAsTables {
                 question.expectation().word(),
                 Exact.of(question.none()),
                 level ? "" : Exact.of(question.worth()),
-                question.claimed().isPresent()
-                        ? Exact.of(question.claimed().getAsDouble())
-                        : "",
+                question.claimed().isPresent() ? Exact.of(question.claimed().getAsDouble()) : "",
                 answer.comparison().claimed().map(Reach::word).orElse(""),
                 answer.comparison().needed() instanceof Needed.Specimens needed
                         ? Integer.toString(needed.perGroup())
@@ -208,7 +207,9 @@ final class VerdictsAsTables {
                                 .required()
                                 .oneOf(List.of("control", "treated")),
                         Field.text("group", "Its name.").required(),
-                        Field.of("n", INTEGER, "Specimens that count.").required().atLeast(0),
+                        Field.of("n", INTEGER, "Specimens that count.")
+                                .required()
+                                .atLeast(0),
                         Field.number("mean", "Their mean."),
                         Field.number("sd", "Standard deviation of one of them.").atLeast(0),
                         Field.number("median", "The middle value."),
@@ -253,7 +254,8 @@ final class VerdictsAsTables {
                 "Intervals that stand beside the default one; no verdict reads them.",
                 List.of(
                         ANSWER,
-                        Field.of("number", INTEGER, "Counts those of an answer.").required(),
+                        Field.of("number", INTEGER, "Counts those of an answer.")
+                                .required(),
                         Field.text("interval", "Its short name.").required(),
                         Field.number("estimate", "The effect as this way sees it."),
                         Field.number("low", "Lower end."),
@@ -298,10 +300,15 @@ final class VerdictsAsTables {
     private DataTable findings() {
         List<List<String>> rows = new ArrayList<>();
         study.findings().forEach(it -> rows.add(finding(rows.size(), "", "", "", it)));
-        study.specimens().forEach(specimen -> specimen.result().findings().forEach(it -> rows.add(
-                finding(rows.size(), specimen.method(), specimen.code(), "", it))));
-        compared().forEach(compared -> compared.comparison().findings().forEach(it -> rows.add(
-                finding(rows.size(), "", "", compared.key(), it))));
+        study.specimens()
+                .forEach(specimen -> specimen.result()
+                        .findings()
+                        .forEach(it -> rows.add(
+                                finding(rows.size(), specimen.method(), specimen.code(), "", it))));
+        compared()
+                .forEach(compared -> compared.comparison()
+                        .findings()
+                        .forEach(it -> rows.add(finding(rows.size(), "", "", compared.key(), it))));
         return new DataTable(
                 "findings",
                 "What should be known of readings, results and comparisons: of a specimen or an"

@@ -206,14 +206,10 @@ public final class Workspace implements AutoCloseable {
     public Publication publish(Act act, StudyName study, String where) {
         JudgedStudy judged = judge(study, Progress.SILENT);
         if (Publication.Said.all(judged).stream().allMatch(it -> it.verdict().isEmpty())) {
-            throw new InputException(
-                    "the study '%s' has no verdict yet that could be published"
-                            .formatted(study.name()));
+            throw new InputException("the study '%s' has no verdict yet that could be published"
+                    .formatted(study.name()));
         }
-        change(
-                act,
-                study,
-                draft -> draft.say(Aspect.PUBLISHED, PublicationJson.of(judged, where)));
+        change(act, study, draft -> draft.say(Aspect.PUBLISHED, PublicationJson.of(judged, where)));
         return state(study).published().stream().reduce((one, later) -> later).orElseThrow();
     }
 

@@ -32,7 +32,9 @@ final class ArchivePages {
         }
         Optional<String> where = form.said("where");
         String trouble = where.filter(it -> it.indexOf('=') < 1)
-                .map("'%s' must be written as factor = value, such as orientation = upright."::formatted)
+                .map(
+                        "'%s' must be written as factor = value, such as orientation = upright."
+                                ::formatted)
                 .orElse("");
         List<Gain> all = archive.gains(Filter.ALL, Progress.SILENT);
         Filter filter = new Filter(
@@ -52,6 +54,7 @@ final class ArchivePages {
 
     private static Map<String, String> pair(String text) {
         int equals = text.indexOf('=');
-        return Map.of(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+        return Map.of(
+                text.substring(0, equals).strip(), text.substring(equals + 1).strip());
     }
 }

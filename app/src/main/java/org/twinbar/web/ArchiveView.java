@@ -48,8 +48,7 @@ public record ArchiveView(
             List<String> differing) {}
 
     /** One gain, written. */
-    public record Row(
-            Gain gain, String change, String interval, String specimens, String alike) {}
+    public record Row(Gain gain, String change, String interval, String specimens, String alike) {}
 
     /** The scatter of one property, written. */
     public record Scatter(UsualScatter usual, String written) {}
@@ -124,10 +123,7 @@ public record ArchiveView(
                 low.isKnown() || high.isKnown()
                         ? end(gain, low) + " to " + end(gain, high)
                         : "no finite one",
-                gain.comparison()
-                                .control()
-                                .map(it -> it.n() + " and ")
-                                .orElse("")
+                gain.comparison().control().map(it -> it.n() + " and ").orElse("")
                         + gain.comparison().treated().n(),
                 gain.alike().entrySet().stream()
                         .map(it -> it.getKey() + " = " + it.getValue())
@@ -161,7 +157,10 @@ public record ArchiveView(
                         at(gain, gain.comparison().found().low().orElse(Double.NEGATIVE_INFINITY)),
                         at(
                                 gain,
-                                gain.comparison().found().high().orElse(Double.POSITIVE_INFINITY))));
+                                gain.comparison()
+                                        .found()
+                                        .high()
+                                        .orElse(Double.POSITIVE_INFINITY))));
             }
         }
         Gain first = gains.get(0);

@@ -63,7 +63,10 @@ public final class MakingPages {
     /** Returns how many specimens of a study's plan each test is made on. */
     private Map<String, Integer> planned(StudyName study) {
         Map<String, Integer> planned = new LinkedHashMap<>();
-        workspace.plans().of(study).specimens()
+        workspace
+                .plans()
+                .of(study)
+                .specimens()
                 .forEach(it -> planned.merge(it.series().method(), 1, Integer::sum));
         return planned;
     }
@@ -77,8 +80,12 @@ public final class MakingPages {
             if (!planned(study).containsKey(method)) {
                 throw new InputException("the plan has no %s test".formatted(method));
             }
-            workspace.plans().startTest(
-                    Act.by(Words.WHO), study, TestSheet.of(method).withSet(Trial.set(form)));
+            workspace
+                    .plans()
+                    .startTest(
+                            Act.by(Words.WHO),
+                            study,
+                            TestSheet.of(method).withSet(Trial.set(form)));
             request.redirect(Links.rig(study, method), HttpStatus.SEE_OTHER);
         } catch (InputException | Refusal e) {
             request.status(400);

@@ -41,14 +41,12 @@ final class PhoneServer implements AutoCloseable {
             try {
                 return start(workspace, phones, address, 0);
             } catch (JavalinBindException none) {
-                throw Refusal.badRequest(
-                        "The address %s could not be opened.".formatted(address));
+                throw Refusal.badRequest("The address %s could not be opened.".formatted(address));
             }
         }
     }
 
-    private static PhoneServer start(
-            Workspace workspace, Phones phones, String address, int port) {
+    private static PhoneServer start(Workspace workspace, Phones phones, String address, int port) {
         Javalin javalin = Javalin.create(config -> {
             WebServer.configure(config);
             RoutesConfig routes = config.routes;

@@ -1,8 +1,8 @@
 package org.twinbar.web;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -87,8 +87,8 @@ final class Phones {
                     "Give the phone a name of 1 to %s letters.".formatted(LONGEST_NAME));
         }
         if (phones.stream().anyMatch(it -> it.name().equalsIgnoreCase(plain))) {
-            throw Refusal.badRequest("A phone is called '%s' already; take another name."
-                    .formatted(plain));
+            throw Refusal.badRequest(
+                    "A phone is called '%s' already; take another name.".formatted(plain));
         }
         if (code().filter(it -> same(bare(it.text()), bare(typed))).isEmpty()) {
             wrong++;

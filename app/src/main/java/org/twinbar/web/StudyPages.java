@@ -139,10 +139,7 @@ final class StudyPages {
     private void pdf(Context request) throws IOException {
         StudyName study = find(request);
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Report.pdf(
-                judge(study),
-                List.of(Attachment.dataPackage("package.zip", zip(study))),
-                pdf);
+        Report.pdf(judge(study), List.of(Attachment.dataPackage("package.zip", zip(study))), pdf);
         request.header("Content-Disposition", attachment(study, "pdf"));
         request.contentType("application/pdf").result(pdf.toByteArray());
     }

@@ -84,7 +84,8 @@ class ArchiveCommandTest {
 
     @Test
     void poolsTheUsualScatterWithinGroups() {
-        JsonNode scatter = desk.type("archive --workspace @club --property peak_force --scatter --json")
+        JsonNode scatter = desk.type(
+                        "archive --workspace @club --property peak_force --scatter --json")
                 .json()
                 .path("scatter");
         JsonNode pla = null;
@@ -101,7 +102,9 @@ class ArchiveCommandTest {
 
     private static double cv(double... values) {
         double mean = java.util.Arrays.stream(values).average().orElseThrow();
-        double squares = java.util.Arrays.stream(values).map(x -> (x - mean) * (x - mean)).sum();
+        double squares = java.util.Arrays.stream(values)
+                .map(x -> (x - mean) * (x - mean))
+                .sum();
         return Math.sqrt(squares / (values.length - 1)) / mean;
     }
 
@@ -113,7 +116,8 @@ class ArchiveCommandTest {
         double fixed = together.at("/fixed/estimate").asDouble();
         double random = together.at("/random/estimate").asDouble();
         assertThat(fixed).isBetween(1.02, 1.30);
-        assertThat(together.at("/random/high").asDouble() - together.at("/random/low").asDouble())
+        assertThat(together.at("/random/high").asDouble()
+                        - together.at("/random/low").asDouble())
                 .isGreaterThan(together.at("/fixed/high").asDouble()
                         - together.at("/fixed/low").asDouble());
         assertThat(random).isCloseTo((1.10 + 1.30 + 1.02) / 3, within(0.02));

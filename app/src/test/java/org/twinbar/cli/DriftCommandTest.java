@@ -23,7 +23,16 @@ class DriftCommandTest {
         desk = new Desk(folder)
                 .file(
                         "flow.csv",
-                        "flow", "49.6", "47.6", "49.9", "51.3", "47.8", "51.2", "52.6", "52.4", "53.6",
+                        "flow",
+                        "49.6",
+                        "47.6",
+                        "49.9",
+                        "51.3",
+                        "47.8",
+                        "51.2",
+                        "52.6",
+                        "52.4",
+                        "53.6",
                         "52.1");
     }
 
@@ -39,7 +48,8 @@ class DriftCommandTest {
     @Test
     void saysSinceWhenTheBenchReadsOtherwise() throws Exception {
         desk.file("load.csv", "force_N", "10", "12", "9", "11", "10", "11", "10", "9", "25", "26");
-        String text = desk.type("drift @load.csv --value force_N --first 8 --out @chart.svg").done();
+        String text = desk.type("drift @load.csv --value force_N --first 8 --out @chart.svg")
+                .done();
         assertThat(text)
                 .contains("limits from the first 8", "line 10, 25 N: beyond the limits")
                 .contains("Test nothing until it is found")

@@ -49,7 +49,8 @@ class PackageCommandsTest {
         makeStudy();
         export("bars.zip");
         String shown = desk.type("study show bars --workspace @w").done();
-        assertThat(desk.type("study import --package @bars.zip --workspace @other").done())
+        assertThat(desk.type("study import --package @bars.zip --workspace @other")
+                        .done())
                 .isEqualTo(shown)
                 .contains("supported");
         assertThat(desk.type("study show bars --workspace @other").done()).isEqualTo(shown);
@@ -78,7 +79,8 @@ class PackageCommandsTest {
         desk.type("report bars --workspace @w --out @out --pdf --package").done();
         assertThat(desk.files()).contains("out/report.pdf", "out/package.zip");
         desk.type("study check @out/package.zip").done();
-        try (PDDocument document = Loader.loadPDF(folder.resolve("out/report.pdf").toFile())) {
+        try (PDDocument document =
+                Loader.loadPDF(folder.resolve("out/report.pdf").toFile())) {
             assertThat(document.getDocumentCatalog()
                             .getNames()
                             .getEmbeddedFiles()
@@ -115,8 +117,7 @@ class PackageCommandsTest {
         assertThat(run.status()).isEqualTo(3);
         JsonNode json = new ObjectMapper().readTree(run.out());
         assertThat(json.at("/same").asBoolean()).isFalse();
-        assertThat(json.at("/differences/1"))
-                .isEqualTo(new ObjectMapper().readTree("""
+        assertThat(json.at("/differences/1")).isEqualTo(new ObjectMapper().readTree("""
                         {"kind": "verdict", "where": "verdicts: 1, verdict",
                          "packaged": "contradicted", "now": "supported"}
                         """));
@@ -152,8 +153,10 @@ class PackageCommandsTest {
                   {"name": "p1", "path": "curves/p1.csv"},
                   {"name": "c1", "path": "curves/c1.csv"}]}
                 """);
-        desk.file("pulled/curves/p1.csv", "displacement_mm,force_N", "0,0", "1,900", "2,2000", "3,5");
-        desk.file("pulled/curves/c1.csv", "displacement_mm,force_N", "0,0", "1,900", "2,2400", "3,5");
+        desk.file(
+                "pulled/curves/p1.csv", "displacement_mm,force_N", "0,0", "1,900", "2,2000", "3,5");
+        desk.file(
+                "pulled/curves/c1.csv", "displacement_mm,force_N", "0,0", "1,900", "2,2400", "3,5");
         desk.file(
                 "pulled/bars.csv",
                 "specimen,group,area_mm2,curve_file",
@@ -207,7 +210,8 @@ class PackageCommandsTest {
                 .startsWith("Kept as published (the club's page):")
                 .contains("supported");
         assertThat(desk.type("study show bars --workspace @w").done())
-                .contains("Published on 1 March 2026 by Ada (the club's page); all of it still stands.");
+                .contains(
+                        "Published on 1 March 2026 by Ada (the club's page); all of it still stands.");
         JsonNode json = desk.type("study show bars --workspace @w --json").json();
         assertThat(json.at("/published/0/who").asText()).isEqualTo("Ada");
         assertThat(json.at("/published/0/differs")).isEmpty();

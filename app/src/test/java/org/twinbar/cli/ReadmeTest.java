@@ -129,7 +129,9 @@ class ReadmeTest {
         if (word.startsWith("docs/")) {
             return ROOT.resolve(word).toString();
         }
-        return byPlace || word.endsWith(".csv") || word.endsWith(".zip") ? work.resolve(word).toString() : word;
+        return byPlace || word.endsWith(".csv") || word.endsWith(".zip")
+                ? work.resolve(word).toString()
+                : word;
     }
 
     private static List<String> words(String line) {

@@ -51,14 +51,17 @@ class SeveralCommandTest {
 
     @Test
     void compareWritesWhatStandsTogether() {
-        JsonNode all = desk.type(COMPARE + "--by orientation --trend film_um --json").json();
+        JsonNode all =
+                desk.type(COMPARE + "--by orientation --trend film_um --json").json();
         assertThat(all.at("/comparisons")).hasSize(4);
         JsonNode thick = all.at("/comparisons/1");
         assertThat(thick.at("/together/againstControl")).hasSize(2);
         JsonNode held = thick.at("/together/againstControl/1");
         assertThat(held.get("treated").asText()).isEqualTo("thick");
-        assertThat(held.get("low").asDouble()).isLessThan(thick.at("/effect/low").asDouble());
-        assertThat(held.get("high").asDouble()).isGreaterThan(thick.at("/effect/high").asDouble());
+        assertThat(held.get("low").asDouble())
+                .isLessThan(thick.at("/effect/low").asDouble());
+        assertThat(held.get("high").asDouble())
+                .isGreaterThan(thick.at("/effect/high").asDouble());
         assertThat(thick.at("/together/pairs")).hasSize(3);
         assertThat(thick.at("/actsAlike/0/answer").asText()).isEqualTo("different");
         assertThat(thick.at("/actsAlike/0/here").asText()).isEqualTo("flat");
@@ -78,7 +81,8 @@ class SeveralCommandTest {
 
     @Test
     void compareSaysItInWordsFirst() {
-        String said = plain(desk.type(COMPARE + "--by orientation --trend film_um").done());
+        String said =
+                plain(desk.type(COMPARE + "--by orientation --trend film_um").done());
         assertThat(said)
                 .contains("judged together with both treatments")
                 .contains("thick did best of 2 treatments held against plain")
@@ -88,7 +92,8 @@ class SeveralCommandTest {
                 .contains("N from 0 to 160 µm of film (95 % interval")
                 .doesNotContain("load_N, all pairs")
                 .doesNotContain("equal spread:");
-        String detailed = plain(desk.type(COMPARE + "--by orientation --details").done());
+        String detailed =
+                plain(desk.type(COMPARE + "--by orientation --details").done());
         assertThat(detailed)
                 .contains("load_N, all pairs, orientation upright")
                 .contains("thick against thin")
@@ -104,7 +109,8 @@ class SeveralCommandTest {
         assertThat(all.at("/comparisons")).isEmpty();
         assertThat(all.at("/lines/0/verdict").asText()).isEqualTo("contradicted");
         assertThat(all.at("/seed").asInt()).isEqualTo(1);
-        assertThat(desk.type("compare @v.csv --group group --value load_N --trend film_um").done())
+        assertThat(desk.type("compare @v.csv --group group --value load_N --trend film_um")
+                        .done())
                 .startsWith("load_N over film: ");
     }
 
@@ -113,14 +119,23 @@ class SeveralCommandTest {
         desk.file(
                 "drift.csv",
                 "group,run_no,load_N",
-                "plain,1,400", "coated,2,440", "plain,3,403", "coated,4,444", "plain,5,406",
-                "coated,6,446", "plain,7,409", "coated,8,450", "plain,9,413", "coated,10,453");
+                "plain,1,400",
+                "coated,2,440",
+                "plain,3,403",
+                "coated,4,444",
+                "plain,5,406",
+                "coated,6,446",
+                "plain,7,409",
+                "coated,8,450",
+                "plain,9,413",
+                "coated,10,453");
         String tail = " --group group --control plain --value load_N --json";
         JsonNode untold = desk.type("compare @drift.csv" + tail).json();
         assertThat(untold.at("/comparisons/0/grounds/2/text").asText()).startsWith("Nobody told");
         JsonNode told = desk.type("compare @drift.csv --order run_no" + tail).json();
         assertThat(told.at("/comparisons/0/findings").toString()).contains("drift-over-tests");
-        assertThat(told.at("/comparisons/0/verdict")).isEqualTo(untold.at("/comparisons/0/verdict"));
+        assertThat(told.at("/comparisons/0/verdict"))
+                .isEqualTo(untold.at("/comparisons/0/verdict"));
     }
 
     @Test

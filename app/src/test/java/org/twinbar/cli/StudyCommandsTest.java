@@ -44,9 +44,11 @@ class StudyCommandsTest {
 
     @Test
     void makesListsAndShowsStudies() {
-        assertThat(desk.type("study new --workspace @club --name empty").done()).isEqualTo("empty\n");
+        assertThat(desk.type("study new --workspace @club --name empty").done())
+                .isEqualTo("empty\n");
         assertThat(desk.type(IMPORT).done()).contains("bars", "supported", "higher in coated");
-        JsonNode studies = desk.type("study list --workspace @club --json").json().path("studies");
+        JsonNode studies =
+                desk.type("study list --workspace @club --json").json().path("studies");
         assertThat(studies.findValuesAsText("name")).containsExactly("empty", "bars");
         assertThat(desk.type("study show bars --workspace @club").done())
                 .contains("stronger", "supported");
@@ -60,10 +62,12 @@ class StudyCommandsTest {
     @Test
     void writesEveryFormOfAReportOrTheOneAskedFor() throws IOException {
         desk.type(IMPORT).done();
-        assertThat(desk.type("report bars --workspace @club --out @all").status()).isZero();
+        assertThat(desk.type("report bars --workspace @club --out @all").status())
+                .isZero();
         assertThat(Files.readString(folder.resolve("all/report.html")).contains("higher in coated"))
                 .isTrue();
-        assertThat(Files.readAllBytes(folder.resolve("all/report.pdf"))).startsWith('%', 'P', 'D', 'F');
+        assertThat(Files.readAllBytes(folder.resolve("all/report.pdf")))
+                .startsWith('%', 'P', 'D', 'F');
         assertThat(folder.resolve("all/kit/verdict-1-16x9-dark.png")).exists();
         desk.file("theme.toml", "[light]", "treated = \"#5b2a86\"");
         assertThat(desk.type("report bars --workspace @club --out @other --kit --theme @theme.toml")
@@ -102,7 +106,8 @@ class StudyCommandsTest {
     void demoPrintsItsVerdictsAndWritesItsReport() {
         Desk.Run run = desk.type("demo --no-serve --workspace @w --out @d");
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("invented data", "supported", "too small", "not for this bench");
+        assertThat(run.out())
+                .contains("invented data", "supported", "too small", "not for this bench");
         assertThat(run.err()).contains("Report: ");
         assertThat(folder.resolve("d/report.html")).exists();
     }
@@ -111,9 +116,12 @@ class StudyCommandsTest {
     void refusesStudyThatIsThereAlreadyOrCannotBe() {
         desk.type(IMPORT).done();
         desk.refuses(IMPORT, "there is a study 'bars'");
-        desk.refuses(IMPORT.replace("bars --method", "more --method").replace("tensile", "tensil"),
-                "no method 'tensil'", "tensile");
-        desk.refuses(IMPORT.replace("bars --method", "more --method").replace("plain", "bare"), "bare");
+        desk.refuses(
+                IMPORT.replace("bars --method", "more --method").replace("tensile", "tensil"),
+                "no method 'tensil'",
+                "tensile");
+        desk.refuses(
+                IMPORT.replace("bars --method", "more --method").replace("plain", "bare"), "bare");
     }
 
     @Test
@@ -125,7 +133,8 @@ class StudyCommandsTest {
         desk.file("curves.csv", "specimen,group,area_mm2,curve_file", "A,plain,40,huge.csv");
         desk.refuses("calculate tensile --specimens @huge.csv", "huge.csv");
         desk.refuses("calculate tensile --specimens @curves.csv", "huge.csv", "not a text file");
-        desk.refuses("compare @huge.csv --value x --group g --control c --expect higher", "huge.csv");
+        desk.refuses(
+                "compare @huge.csv --value x --group g --control c --expect higher", "huge.csv");
     }
 
     @Test

@@ -56,7 +56,8 @@ class IndependentReaderTest {
             assertThat(after(seen, fault)).as(fault).isZero();
         }
         // It adds up in numbers of 24 bits.
-        assertThat(after(seen, "Volume   :")).isCloseTo(mesh.volume(), within(1e-3 * mesh.volume()));
+        assertThat(after(seen, "Volume   :"))
+                .isCloseTo(mesh.volume(), within(1e-3 * mesh.volume()));
         assertThat(after(seen, "Max X =")).isCloseTo(mesh.box().size(0), within(1e-4));
         assertThat(after(seen, "Max Z =")).isCloseTo(mesh.box().size(2), within(1e-4));
     }
@@ -70,8 +71,7 @@ class IndependentReaderTest {
             String seen = read(format, mesh, "assimp", "info");
             assertThat(after(seen, "Meshes:")).isEqualTo(1);
             assertThat(after(seen, "Faces:")).isEqualTo(mesh.count());
-            Matcher most =
-                    NUMBER.matcher(seen.substring(seen.indexOf("Maximum point") + 13));
+            Matcher most = NUMBER.matcher(seen.substring(seen.indexOf("Maximum point") + 13));
             for (int axis = 0; axis < 3; axis++) {
                 assertThat(most.find()).isTrue();
                 assertThat(Double.parseDouble(most.group()))
@@ -88,10 +88,10 @@ class IndependentReaderTest {
     private String read(MeshFile.Format format, Mesh mesh, String... command) throws Exception {
         Path file = folder.resolve(format == MeshFile.Format.STL ? "a.stl" : "a.3mf");
         Files.write(file, MeshFile.bytes(mesh, format, "A07"));
-        List<String> words = Stream.concat(Stream.of(command), Stream.of(file.toString())).toList();
+        List<String> words =
+                Stream.concat(Stream.of(command), Stream.of(file.toString())).toList();
         Process process = new ProcessBuilder(words).redirectErrorStream(true).start();
-        String seen =
-                new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String seen = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
         assertThat(process.exitValue()).as(seen).isZero();
         return seen;
@@ -105,7 +105,8 @@ class IndependentReaderTest {
     }
 
     private static void requireReader(String name) throws IOException {
-        boolean found = Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+        boolean found = Stream.of(
+                        System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
                 .anyMatch(it -> Files.isExecutable(Path.of(it, name)));
         assumeTrue(found, name + " is not installed");
     }

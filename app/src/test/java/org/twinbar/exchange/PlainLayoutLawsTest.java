@@ -17,12 +17,41 @@ class PlainLayoutLawsTest {
     private static final Place FILE = Place.of("curve.csv");
 
     private static final String[] HEADERS = {
-        "time_s,force_N", "time;force", "time_s\tforce_N\tx", "Time (s),Force (N)", "t_s;F, N;x",
-        "a,b,c", "5,force", "\"a\",b", "time", "s,N", "na,b", ",b", "Kraft_N;Länge_mm"
+        "time_s,force_N",
+        "time;force",
+        "time_s\tforce_N\tx",
+        "Time (s),Force (N)",
+        "t_s;F, N;x",
+        "a,b,c",
+        "5,force",
+        "\"a\",b",
+        "time",
+        "s,N",
+        "na,b",
+        ",b",
+        "Kraft_N;Länge_mm"
     };
     private static final String[] CELLS = {
-        "0.5", "1", "-2.25", "1.234", "12,5", "1,234", "1e-3", "2.5E+4", ".5", "5.", "1.2.3", "",
-        " 7.5", "x", "N", "NaN", "1234.5", "1.234.567", "\"3\"", "+4"
+        "0.5",
+        "1",
+        "-2.25",
+        "1.234",
+        "12,5",
+        "1,234",
+        "1e-3",
+        "2.5E+4",
+        ".5",
+        "5.",
+        "1.2.3",
+        "",
+        " 7.5",
+        "x",
+        "N",
+        "NaN",
+        "1234.5",
+        "1.234.567",
+        "\"3\"",
+        "+4"
     };
 
     @Test

@@ -30,8 +30,7 @@ class PdfTest {
     @BeforeAll
     static void print() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Pdf.write(
-                Sheets.sample(), List.of(Attachment.dataPackage("package.zip", ZIP)), out);
+        Pdf.write(Sheets.sample(), List.of(Attachment.dataPackage("package.zip", ZIP)), out);
         pdf = out.toByteArray();
         Files.createDirectories(Path.of("target"));
         Files.write(Path.of("target", "report.pdf"), pdf);
@@ -71,7 +70,8 @@ class PdfTest {
             assertThat(file.getEmbeddedFile().toByteArray()).isEqualTo(ZIP);
             assertThat(file.getEmbeddedFile().getSubtype()).isEqualTo("application/zip");
             assertThat(file.getCOSObject().getNameAsString("AFRelationship")).isEqualTo("Data");
-            assertThat(catalog.getCOSObject().getCOSArray(COSName.getPDFName("AF"))).hasSize(1);
+            assertThat(catalog.getCOSObject().getCOSArray(COSName.getPDFName("AF")))
+                    .hasSize(1);
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertThat(text).contains("Inside this document lies package.zip");
         }

@@ -60,9 +60,8 @@ class ComparisonsTest {
         Comparison slower = compare(cups, rate.with(Term.EXPECT, "slower"), List.of())
                 .get(0)
                 .comparison();
-        Comparison lower = compare(cups, rate.with(Term.EXPECT, "lower"), List.of())
-                .get(0)
-                .comparison();
+        Comparison lower =
+                compare(cups, rate.with(Term.EXPECT, "lower"), List.of()).get(0).comparison();
         assertThat(slower.question()).isEqualTo(lower.question());
         assertThat(slower.beside()).extracting(it -> it.interval()).contains("restricted-mean");
         assertThatThrownBy(() -> compare(BARS, STRONGER.with(Term.EXPECT, "slower"), List.of()))

@@ -73,8 +73,7 @@ class PackagesTest {
     }
 
     private static Workspace demoWorkspace() {
-        return Workspace.open(
-                demoFolder.resolve("demo"), Methods.builtIn(), NOON, "Twinbar test");
+        return Workspace.open(demoFolder.resolve("demo"), Methods.builtIn(), NOON, "Twinbar test");
     }
 
     private static Path demoZip() {
@@ -157,9 +156,10 @@ class PackagesTest {
     void keepsRawFilesByteForByte() {
         Map<String, byte[]> files = Zips.files(demoZip());
         try (Workspace workspace = demoWorkspace()) {
-            assertThat(demo.files()).hasSizeGreaterThan(40).allSatisfy(file -> assertThat(
-                            files.get("raw/" + file.name()))
-                    .isEqualTo(workspace.bytes(file)));
+            assertThat(demo.files())
+                    .hasSizeGreaterThan(40)
+                    .allSatisfy(file -> assertThat(files.get("raw/" + file.name()))
+                            .isEqualTo(workspace.bytes(file)));
         }
     }
 
@@ -178,9 +178,7 @@ class PackagesTest {
         try (Workspace workspace = workspace("bars")) {
             StudyName study = bars(workspace);
             JudgedStudy judged = workspace.judge(study, Progress.SILENT);
-            workspace
-                    .packages()
-                    .write(study, judged, Optional.of(Licence.of("cc-by-4.0")), zip);
+            workspace.packages().write(study, judged, Optional.of(Licence.of("cc-by-4.0")), zip);
         }
         JsonNode descriptor = JSON.readTree(Zips.files(zip).get("datapackage.json"));
         assertThat(descriptor.at("/licenses/0/name").asText()).isEqualTo("CC-BY-4.0");
@@ -288,9 +286,7 @@ class PackagesTest {
         JudgedStudy here;
         try (Workspace workspace = workspace("own")) {
             StudyName study = workspace.importStudy(
-                    Act.by("the club"),
-                    StudyFile.parse("hooks.toml", HOOKS),
-                    Handed.in(example));
+                    Act.by("the club"), StudyFile.parse("hooks.toml", HOOKS), Handed.in(example));
             write(workspace, study, zip);
             here = workspace.judge(study, Progress.SILENT);
         }
@@ -370,9 +366,7 @@ class PackagesTest {
         Making here;
         try (Workspace workspace = workspace("plan")) {
             StudyName study = workspace.importStudy(
-                    Act.by("Ada"),
-                    StudyFile.parse("c.toml", PlansTest.STUDY),
-                    Handed.nothing());
+                    Act.by("Ada"), StudyFile.parse("c.toml", PlansTest.STUDY), Handed.nothing());
             workspace.plans().seal(Act.by("Ada"), study);
             write(workspace, study, zip);
             here = workspace.judge(study, Progress.SILENT).making();
@@ -384,7 +378,8 @@ class PackagesTest {
         JsonNode descriptor = JSON.readTree(Zips.files(zip).get("datapackage.json"));
         assertThat(descriptor.at("/twinbar/sealedPlan/sha256").asText())
                 .isEqualTo(here.seal().orElseThrow().sha256());
-        assertThat(new String(Zips.files(zip).get("data/planned.csv"), UTF_8).lines()).hasSize(7);
+        assertThat(new String(Zips.files(zip).get("data/planned.csv"), UTF_8).lines())
+                .hasSize(7);
     }
 
     @ParameterizedTest
@@ -431,8 +426,13 @@ class PackagesTest {
         Path bad = tampered("data/entries.csv", from, to);
         Path honest = folder.resolve("honest.zip");
         // Whoever changes entries may change their digest too.
-        Zips.altered(bad, honest, "datapackage.json", text -> text.replaceAll(
-                "(?s)(\"name\" : \"entries\".*?)\"bytes\" : \\d+,\\s*\"hash\" : \"[^\"]*\",", "$1"));
+        Zips.altered(
+                bad,
+                honest,
+                "datapackage.json",
+                text -> text.replaceAll(
+                        "(?s)(\"name\" : \"entries\".*?)\"bytes\" : \\d+,\\s*\"hash\" : \"[^\"]*\",",
+                        "$1"));
         refusesToBring(honest, says);
     }
 
@@ -499,8 +499,7 @@ class PackagesTest {
         try (Workspace workspace = workspace("bars")) {
             write(workspace, bars(workspace), good);
         }
-        return Zips.altered(
-                good, folder.resolve("bad.zip"), file, text -> text.replace(from, to));
+        return Zips.altered(good, folder.resolve("bad.zip"), file, text -> text.replace(from, to));
     }
 
     private Recheck check(Path zip) {

@@ -26,14 +26,11 @@ class PlanInReportTest {
         try (Workspace workspace =
                 Workspace.open(folder, Methods.builtIn(), NOON, "Twinbar test")) {
             StudyName study = workspace.importStudy(
-                    Act.by("Ada"),
-                    StudyFile.parse("c.toml", PlansTest.STUDY),
-                    Handed.nothing());
+                    Act.by("Ada"), StudyFile.parse("c.toml", PlansTest.STUDY), Handed.nothing());
             assertThat(page(workspace, study)).contains("The plan was never sealed");
             workspace.plans().seal(Act.by("Ada"), study);
             String sealed = page(workspace, study);
-            String digest =
-                    workspace.plans().of(study).seal().orElseThrow().sha256();
+            String digest = workspace.plans().of(study).seal().orElseThrow().sha256();
             assertThat(sealed)
                     .contains("The plan was sealed on 2026-05-04 12:00 +02:00 by Ada")
                     .contains(digest)

@@ -122,7 +122,8 @@ class PublicationTest {
                 .containsExactly("C4 was left out, before its value was seen (it was cracked before"
                         + " the test; Ben, 6 May 2026).");
         assertThat(kept.correction(later).orElseThrow())
-                .startsWith("Correction to what we published on 4 May 2026 (Do coats help? (video)).")
+                .startsWith(
+                        "Correction to what we published on 4 May 2026 (Do coats help? (video)).")
                 .contains("“10 % stronger” (strength): open. It must read: supported.")
                 .contains("Then: ", "Now: ", "it was cracked before the test");
         Sheet sheet = Report.sheet(later);
@@ -141,8 +142,7 @@ class PublicationTest {
     @Test
     void tellsNumbersThatMovedFromVerdictsThatChanged() {
         publish();
-        workspace.correct(
-                Act.by("Ben"), study, "tensile", "P1", "peak_force_N", "2001", "misread");
+        workspace.correct(Act.by("Ben"), study, "tensile", "P1", "peak_force_N", "2001", "misread");
         JudgedStudy later = judge();
         Publication.Divergence divergence =
                 later.lastPublished().orElseThrow().against(later).get(0);
@@ -214,12 +214,11 @@ class PublicationTest {
         Path zip = folder.resolve("bars.zip");
         workspace.packages().write(study, judge(), Optional.empty(), zip);
         assertThat(Files.size(zip)).isPositive();
-        try (Workspace other =
-                        Workspace.open(
-                                folder.resolve("other"),
-                                Methods.builtIn(),
-                                Clock.fixed(NOON, ZoneId.of("UTC")),
-                                "Twinbar 0.1.0");
+        try (Workspace other = Workspace.open(
+                        folder.resolve("other"),
+                        Methods.builtIn(),
+                        Clock.fixed(NOON, ZoneId.of("UTC")),
+                        "Twinbar 0.1.0");
                 OpenPackage open = OpenPackage.of(zip)) {
             assertThat(other.packages().bring(PackagedStudy.verified(open)).published())
                     .isEqualTo(judge().published());
@@ -229,8 +228,7 @@ class PublicationTest {
     @Test
     void refusesStudyWithoutVerdict() {
         StudyName empty = workspace.create(
-                Act.by("Ada"),
-                new StudyFile.Head("cups", "Dry?", "", JudgedStudy.Origin.MEASURED));
+                Act.by("Ada"), new StudyFile.Head("cups", "Dry?", "", JudgedStudy.Origin.MEASURED));
         assertThatThrownBy(() -> workspace.publish(Act.by("Ada"), empty, ""))
                 .isInstanceOf(InputException.class)
                 .hasMessage("the study 'cups' has no verdict yet that could be published");

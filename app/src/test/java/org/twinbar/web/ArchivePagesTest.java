@@ -39,7 +39,8 @@ class ArchivePagesTest {
 
     @Test
     void showsGainsOfAllStudiesAndWhatTheySayTogether() {
-        String page = served.get("/archive?property=strength&where=orientation+%3D+flat").body();
+        String page = served.get("/archive?property=strength&where=orientation+%3D+flat")
+                .body();
         assertThat(page)
                 .contains("What do all studies say?", "Tensile strength, ratio")
                 .contains(">first</a>", ">second</a>", "2 studies together: +20")

@@ -92,8 +92,7 @@ class DoorsTest {
     void comparesResultsThatSomebodyElseCalculated() {
         HttpResponse<String> answer = served.post(served.trial(), FORCE);
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.body())
-                .contains("higher in coated than in plain", "Keep it as a study");
+        assertThat(answer.body()).contains("higher in coated than in plain", "Keep it as a study");
     }
 
     @Test
@@ -103,7 +102,8 @@ class DoorsTest {
         assertThat(served.post(served.trial() + "/keep", form).statusCode()).isEqualTo(303);
         StudyName study = served.workspace().study("kept forces");
         assertThat(served.get(Links.study(study)).body())
-                .contains("peak force, flat", "peak force, upright", "Results calculated elsewhere");
+                .contains(
+                        "peak force, flat", "peak force, upright", "Results calculated elsewhere");
         assertThat(served.get(Links.study(study) + "/specimens/C4").body())
                 .contains("peak_force_N", "1010");
         assertThat(served.get(Links.study(study) + "/report").body())

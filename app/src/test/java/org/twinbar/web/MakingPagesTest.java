@@ -89,8 +89,8 @@ class MakingPagesTest {
     @Test
     void keepsWhatWasTypedWhereAListIsRefused() {
         String study = begun("Cleats get lighter");
-        Map<String, String> form = new HashMap<>(
-                Map.of("method", "tensile", "specimens", "P1, plain\nP1, coated\n"));
+        Map<String, String> form =
+                new HashMap<>(Map.of("method", "tensile", "specimens", "P1, plain\nP1, coated\n"));
         HttpResponse<String> twice = served.post(study + "/add-test", form);
         assertThat(twice.statusCode()).isEqualTo(400);
         assertThat(twice.body()).contains("Specimen 'P1' stands there twice.", "P1, coated");
@@ -154,7 +154,8 @@ class MakingPagesTest {
         assertThat(served.get(study + "/rig/tensile").body())
                 .contains("What section carries the force?", "0 of 6 done, 6 to go")
                 .doesNotContain("coated", "plain");
-        assertThat(served.post(study + "/add-test/planned", Map.of("method", "leak")).body())
+        assertThat(served.post(study + "/add-test/planned", Map.of("method", "leak"))
+                        .body())
                 .contains("The plan has no leak test.");
     }
 

@@ -48,7 +48,9 @@ class PhonePagesTest {
         assertThat(desk()).contains("No other machine can reach this one now.", "Let phones in");
         assertThat(rig.served().post("/phones/code", Map.of()).body())
                 .contains("Turn the local network on first.");
-        assertThat(rig.served().post("/phones/open", Map.of("address", "8.8.8.8")).statusCode())
+        assertThat(rig.served()
+                        .post("/phones/open", Map.of("address", "8.8.8.8"))
+                        .statusCode())
                 .isEqualTo(400);
     }
 
@@ -58,7 +60,8 @@ class PhonePagesTest {
         assertThat(phone.getPort()).isNotEqualTo(rig.served().server().address().getPort());
         assertThat(desk())
                 .containsPattern(CODE)
-                .contains("Good for one phone and 5 more minutes.", "<path fill=\"#000\" d=\"M4 4h7");
+                .contains(
+                        "Good for one phone and 5 more minutes.", "<path fill=\"#000\" d=\"M4 4h7");
     }
 
     @Test
@@ -75,7 +78,11 @@ class PhonePagesTest {
         assertThat(get(phone, "/rig", token).body()).contains("Are coated cleats stronger?");
         assertThat(get(phone, rig.path(), token).body()).contains("What is read on P1?");
         for (String closed : List.of(
-                Links.study(rig.study()), "/phones", "/archive", "/studies/x/report", "/trials/x")) {
+                Links.study(rig.study()),
+                "/phones",
+                "/archive",
+                "/studies/x/report",
+                "/trials/x")) {
             assertThat(get(phone, closed, token).statusCode()).as(closed).isEqualTo(404);
         }
         assertThat(post(phone, "/demo", token, "").statusCode()).isEqualTo(404);
@@ -95,7 +102,9 @@ class PhonePagesTest {
         URI phone = open();
         String token = join(phone, "Ida");
         Matcher id = find(Pattern.compile("name=\"phone\" value=\"([0-9a-f-]+)\""), desk());
-        assertThat(rig.served().post("/phones/shut-out", Map.of("phone", id.group(1))).statusCode())
+        assertThat(rig.served()
+                        .post("/phones/shut-out", Map.of("phone", id.group(1)))
+                        .statusCode())
                 .isEqualTo(303);
         HttpResponse<String> refused = type(phone, token, "9.98");
         assertThat(refused.statusCode()).isEqualTo(403);
@@ -117,16 +126,17 @@ class PhonePagesTest {
         String token = join(phone, "Ida");
         try (Socket socket = new Socket(phone.getHost(), phone.getPort());
                 DataInputStream in = new DataInputStream(socket.getInputStream())) {
-            String request = "GET /join HTTP/1.1\r\nHost: club.example:%s\r\nConnection: close\r\n\r\n"
-                    .formatted(phone.getPort());
+            String request =
+                    "GET /join HTTP/1.1\r\nHost: club.example:%s\r\nConnection: close\r\n\r\n"
+                            .formatted(phone.getPort());
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
             assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).contains(" 403 ");
         }
-        HttpResponse<String> elsewhere = Served.send(HttpRequest.newBuilder(
-                        phone.resolve(rig.path() + "/readings"))
-                .header("Cookie", "twinbar-phone=" + token)
-                .header("Origin", "http://club.example")
-                .POST(BodyPublishers.noBody()));
+        HttpResponse<String> elsewhere =
+                Served.send(HttpRequest.newBuilder(phone.resolve(rig.path() + "/readings"))
+                        .header("Cookie", "twinbar-phone=" + token)
+                        .header("Origin", "http://club.example")
+                        .POST(BodyPublishers.noBody()));
         assertThat(elsewhere.statusCode()).isEqualTo(403);
     }
 
@@ -135,7 +145,9 @@ class PhonePagesTest {
     }
 
     private URI open() {
-        assertThat(rig.served().post("/phones/open", Map.of("address", "127.0.0.1")).statusCode())
+        assertThat(rig.served()
+                        .post("/phones/open", Map.of("address", "127.0.0.1"))
+                        .statusCode())
                 .isEqualTo(303);
         return URI.create(find(ADDRESS, desk()).group(1));
     }
@@ -145,7 +157,8 @@ class PhonePagesTest {
                 phone,
                 "/join",
                 "",
-                "name=%s&code=%s".formatted(name.replace(' ', '+'), find(CODE, desk()).group(1)));
+                "name=%s&code=%s"
+                        .formatted(name.replace(' ', '+'), find(CODE, desk()).group(1)));
         assertThat(in.statusCode()).isEqualTo(303);
         String cookie = in.headers().firstValue("Set-Cookie").orElseThrow();
         assertThat(cookie).contains("HttpOnly", "SameSite=Strict");

@@ -15,7 +15,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.twinbar.method.Methods;

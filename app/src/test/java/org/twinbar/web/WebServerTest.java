@@ -113,11 +113,13 @@ class WebServerTest {
         assertThat(refused.statusCode()).isEqualTo(400);
         assertThat(refused.body()).contains("lies off the curve", "value=\"900 mm\"", "a spike");
         form.put("at", "0,5 mm");
-        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode()).isEqualTo(303);
+        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode())
+                .isEqualTo(303);
         assertThat(served.get(page).body()).contains("put there by hand", "Let the method find it");
         form.put("do", "find");
         form.put("act", java.util.UUID.randomUUID().toString());
-        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode()).isEqualTo(303);
+        assertThat(served.post(served.study() + "/marks/FP1", form).statusCode())
+                .isEqualTo(303);
         assertThat(served.get(page).body()).doesNotContain("put there by hand");
     }
 }

@@ -12,8 +12,7 @@ import java.util.stream.Collectors;
 import org.twinbar.decision.Effect;
 
 /** The calibration study as a page with two pictures. */
-record CalibrationPage(
-        List<Cell.Tally> tallies, KindTables kinds, int studies, long seed) {
+record CalibrationPage(List<Cell.Tally> tallies, KindTables kinds, int studies, long seed) {
 
     /** Beyond three of its standard errors a share is off by more than chance. */
     private static final double ERRORS = 3;

@@ -41,9 +41,7 @@ public class ImpactBenchmark {
                                 - StrictMath.cos(Math.toRadians(140) + errors.of(RELEASE)))
                 - 0.040
                 - errors.of(FRICTION);
-        return new double[] {
-            1000 * energy / ((8 + errors.of(WIDTH)) * (4 + errors.of(THICKNESS)))
-        };
+        return new double[] {1000 * energy / ((8 + errors.of(WIDTH)) * (4 + errors.of(THICKNESS)))};
     };
 
     private static Source normal(String name, double u) {

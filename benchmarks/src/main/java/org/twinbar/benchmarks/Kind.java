@@ -36,8 +36,7 @@ record Kind(Section section, String words, String numbers, int dot, Truth edge, 
             Function<UniformRandomProvider, List<Observation>> drawn) {}
 
     /** How often the verdict was what: of so many studies at the edge, a quarter as many beyond. */
-    record Tally(
-            Kind kind, int studies, int supported, int contradicted, int covered, int beyond) {
+    record Tally(Kind kind, int studies, int supported, int contradicted, int covered, int beyond) {
 
         double supportedShare() {
             return (double) supported / studies;
@@ -67,9 +66,8 @@ record Kind(Section section, String words, String numbers, int dot, Truth edge, 
     }
 
     private int[] judge(Truth world, int studies, long seed) {
-        UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(new long[] {
-            seed, (section + words + numbers).hashCode(), 13, 17
-        });
+        UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(
+                new long[] {seed, (section + words + numbers).hashCode(), 13, 17});
         Function<List<Observation>, Judgement> judging = judging(world.question());
         int[] counts = new int[3];
         for (int study = 0; study < studies; study++) {

@@ -21,8 +21,10 @@ record KindTables(List<Kind.Tally> tallies) {
     private String table(Section section) {
         List<Kind.Tally> rows =
                 tallies.stream().filter(it -> it.kind().section() == section).toList();
-        double most = rows.stream().mapToDouble(Kind.Tally::supportedShare).max().orElse(0);
-        double least = rows.stream().mapToDouble(Kind.Tally::supportedShare).min().orElse(0);
+        double most =
+                rows.stream().mapToDouble(Kind.Tally::supportedShare).max().orElse(0);
+        double least =
+                rows.stream().mapToDouble(Kind.Tally::supportedShare).min().orElse(0);
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
                 "## %s%n%n%s Nominal rate of false \"supported\": %s %%; here from %.1f to %.1f %%. %s%n%n",
@@ -32,7 +34,8 @@ record KindTables(List<Kind.Tally> tallies) {
                 100 * least,
                 100 * most,
                 section.why()));
-        text.append("| what | treated, control | false \"supported\" | contradicted at the edge | coverage |")
+        text.append(
+                        "| what | treated, control | false \"supported\" | contradicted at the edge | coverage |")
                 .append(" \"supported\" beyond |\n|---|---|---|---|---|---|\n");
         for (Kind.Tally row : rows) {
             text.append(String.format(

@@ -106,8 +106,8 @@ final class Kinds {
     }
 
     private static Kind rate(Question question, boolean looks, int n, double edge) {
-        String words = (looks ? "looked at six times" : "moments seen")
-                + (edge < 1 ? ", worth 30 %" : "");
+        String words =
+                (looks ? "looked at six times" : "moments seen") + (edge < 1 ? ", worth 30 %" : "");
         return new Kind(
                 Section.RATE,
                 words,
@@ -174,12 +174,13 @@ final class Kinds {
             kinds.add(level("normal, 8 %", n, p -> 1 + 0.08 * quantile(p)));
             kinds.add(level("log-normal, 15 %", n, p -> Math.exp(0.15 * quantile(p))));
             kinds.add(level("Weibull, shape 8", n, p -> Math.pow(-Math.log1p(-p), 1 / 8.0)));
-            kinds.add(level("skewed (exponential above a threshold), 10 %", n, p -> 0.9
-                    - 0.1 * Math.log1p(-p)));
+            kinds.add(level(
+                    "skewed (exponential above a threshold), 10 %",
+                    n, p -> 0.9 - 0.1 * Math.log1p(-p)));
         }
         for (int n : new int[] {10, 30, 60}) {
-            Question question = Question.level(DRY, new Level(1, 0.9), Expectation.HIGHER)
-                    .withResolution(0);
+            Question question =
+                    Question.level(DRY, new Level(1, 0.9), Expectation.HIGHER).withResolution(0);
             kinds.add(new Kind(
                     Section.LEVEL,
                     "counted, yes or no",
@@ -207,12 +208,11 @@ final class Kinds {
     /** The level lies where so many of all parts fall short of it; the limit is about a tenth. */
     private static Truth level(DoubleUnaryOperator quantile, int n, double below) {
         double level = 50 * quantile.applyAsDouble(below);
-        Draw draw = random ->
-                new Observed.Number(50 * quantile.applyAsDouble(Math.max(1e-15, random.nextDouble())));
+        Draw draw = random -> new Observed.Number(
+                50 * quantile.applyAsDouble(Math.max(1e-15, random.nextDouble())));
         Question question = Question.level(STRENGTH, new Level(level, 0.9), Expectation.HIGHER)
                 .withResolution(0);
-        return new Truth(
-                question, 50 * quantile.applyAsDouble(0.1), drawn(n, 0, draw, draw));
+        return new Truth(question, 50 * quantile.applyAsDouble(0.1), drawn(n, 0, draw, draw));
     }
 
     private static final double BETWEEN = 0.1;
@@ -236,7 +236,9 @@ final class Kinds {
                         both(3 * runs),
                         runs,
                         new Truth(
-                                stronger(), 0, random -> inRuns(random, number, treated, specimens, 0)),
+                                stronger(),
+                                0,
+                                random -> inRuns(random, number, treated, specimens, 0)),
                         new Truth(
                                 stronger(),
                                 50 * FAR,
@@ -290,7 +292,8 @@ final class Kinds {
         }
     }
 
-    private static List<Observation> asUnits(UniformRandomProvider random, int runs, double effect) {
+    private static List<Observation> asUnits(
+            UniformRandomProvider random, int runs, double effect) {
         List<Observation> all = new ArrayList<>();
         for (int run = 0; run < 2 * runs; run++) {
             boolean treated = run % 2 == 0;

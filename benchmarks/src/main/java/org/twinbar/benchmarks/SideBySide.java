@@ -32,7 +32,10 @@ public final class SideBySide {
         print("permutation", median(benchmark::allSplits), test.pTwoSided());
         print("bca", median(benchmark::ratioOfMeans), interval.low());
         ImpactBenchmark impact = new ImpactBenchmark();
-        print("impact", median(impact::aMillionWorlds, 8, 7), impact.aMillionWorlds().symmetricLow());
+        print(
+                "impact",
+                median(impact::aMillionWorlds, 8, 7),
+                impact.aMillionWorlds().symmetricLow());
         verdicts();
     }
 

@@ -25,8 +25,9 @@ import org.twinbar.decision.Subject;
 import org.twinbar.quantity.Unit;
 
 /**
- * One verdict of each kind with all that stands beside it: reasons, findings, other ways of looking,
- * and what would settle it. Ten and ten specimens, and answers that stay open, which take longest.
+ * One verdict of each kind with all that stands beside it: reasons, findings, other ways of
+ * looking, and what would settle it. Ten and ten specimens, and answers that stay open, which take
+ * longest.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -93,7 +94,9 @@ public class VerdictBenchmark {
     @Benchmark
     public Comparison share() {
         return compare(
-                Question.of(DRY, Effect.SHARE, Expectation.HIGHER).withWorth(0.1).withClaimed(0.3),
+                Question.of(DRY, Effect.SHARE, Expectation.HIGHER)
+                        .withWorth(0.1)
+                        .withClaimed(0.3),
                 specimens((i, value) -> new Observed.YesNo(value > 49.5)));
     }
 

@@ -15,8 +15,7 @@ import org.twinbar.statistics.StudentT;
  * @param truth effect that is assumed, on the model's scale
  * @param scatter of one block's effect
  */
-record BlocksProspect(
-        Question question, double truth, WithinBlocks.Scatter scatter, String kind)
+record BlocksProspect(Question question, double truth, WithinBlocks.Scatter scatter, String kind)
         implements Prospect {
 
     /** Returns nothing where the blocks leave no scatter to plan by. */

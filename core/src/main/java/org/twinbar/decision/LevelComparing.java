@@ -91,9 +91,8 @@ record LevelComparing(Judge judge, Sample group, Levels levels) {
      */
     private Group shown(Looked looked) {
         Group plain = Groups.of(looked.sample(), judge.question(), judge.step());
-        Optional<Count> clearing = looked.limit().counted()
-                ? levels.clearing(looked.sample())
-                : Optional.empty();
+        Optional<Count> clearing =
+                looked.limit().counted() ? levels.clearing(looked.sample()) : Optional.empty();
         return clearing.map(count -> plain.with(new Group.Tally(
                         "clear the level",
                         count.yes(),

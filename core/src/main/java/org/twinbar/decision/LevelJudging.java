@@ -30,8 +30,7 @@ public final class LevelJudging {
                 step,
                 n -> pivots.computeIfAbsent(
                         n, specimens -> Levels.simulated(specimens, question.seed())));
-        return new LevelComparing(
-                        new Judge(question, step), Sample.of(group, observations), levels)
+        return new LevelComparing(new Judge(question, step), Sample.of(group, observations), levels)
                 .judgement();
     }
 }

@@ -145,8 +145,7 @@ record Levels(Question question, double step, IntFunction<WeibullPivots> pivots)
         if (!positive || !(Weibull.fit(values) instanceof Weibull.Fit fit)) {
             return Optional.empty();
         }
-        return Optional.of(
-                pivots.apply(values.length).quantile(fit, below, question.confidence()));
+        return Optional.of(pivots.apply(values.length).quantile(fit, below, question.confidence()));
     }
 
     private Optional<Boolean> clears(Observed observed, double level) {

@@ -23,9 +23,9 @@ import org.twinbar.statistics.groups.StudentizedRange;
  * <p>Limits: simulated with four groups of normal scatter (300 studies each, Monte Carlo error 1.3
  * %), the three intervals against the control held together in 96 % with five specimens a group and
  * 95 % with spreads of 1 to 8, but in 91 % with four specimens and such spreads, where each alone
- * left 87 %. Sources:
- * {@link DunnettRange#ofVariances}; P. A. Games, J. F. Howell, Pairwise multiple comparison
- * procedures with unequal n's and/or variances (1976), doi:10.3102/10769986001002113.
+ * left 87 %. Sources: {@link DunnettRange#ofVariances}; P. A. Games, J. F. Howell, Pairwise
+ * multiple comparison procedures with unequal n's and/or variances (1976),
+ * doi:10.3102/10769986001002113.
  */
 public final class Several {
 

@@ -46,8 +46,8 @@ record WithinBlocks(Question question, double step) implements Calculation {
      *
      * @param ofOneBlock its variance on the model's scale
      * @param perBlock specimens of each group in a block, as a rule
-     * @param ofEffectSeen whether how differently the treatment acts from block to block is part
-     *     of it: two blocks don't show that
+     * @param ofEffectSeen whether how differently the treatment acts from block to block is part of
+     *     it: two blocks don't show that
      */
     record Scatter(double ofOneBlock, int perBlock, boolean ofEffectSeen) {}
 
@@ -68,8 +68,8 @@ record WithinBlocks(Question question, double step) implements Calculation {
                 .mapToInt(block -> block.treatedCount() + block.controlCount())
                 .sum();
         int perBlock = Math.max(1, Math.round(specimens / (2f * both.size())));
-        return Optional.of(new Scatter(
-                2 * ofEffect + 2 * residual / perBlock, perBlock, both.size() > 2));
+        return Optional.of(
+                new Scatter(2 * ofEffect + 2 * residual / perBlock, perBlock, both.size() > 2));
     }
 
     /**

@@ -81,10 +81,8 @@ final class Written {
         String interval = changes(low, high);
         boolean about = interval.startsWith(ABOUT);
         int decimals = about ? plainDecimals(percent) : decimals(low, high);
-        String change = fixed(Math.abs(percent), decimals)
-                + THIN
-                + "%"
-                + (percent < 0 ? " less" : " more");
+        String change =
+                fixed(Math.abs(percent), decimals) + THIN + "%" + (percent < 0 ? " less" : " more");
         return about ? ABOUT + change : change + " (" + interval + ")";
     }
 

@@ -68,7 +68,9 @@ public record Straightness(Kind kind, FTest test) {
     private static Straightness lackOfFit(Calibration calibration, int levels) {
         Map<Double, List<Point>> byReference = new LinkedHashMap<>();
         for (Point point : calibration.points()) {
-            byReference.computeIfAbsent(point.reference(), it -> new ArrayList<>()).add(point);
+            byReference
+                    .computeIfAbsent(point.reference(), it -> new ArrayList<>())
+                    .add(point);
         }
         double repeats = 0;
         double fromLine = 0;

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The share of a group that it has not happened to yet, from each time on at which some of it
- * fell, with pointwise limits, whether times are moments or lie between two looks.
+ * The share of a group that it has not happened to yet, from each time on at which some of it fell,
+ * with pointwise limits, whether times are moments or lie between two looks.
  *
  * <p>Moments: {@link KaplanMeier}. Between looks: the shares of {@link Turnbull}, which leave open
  * where between them the curve falls; the limits are the lower one of the curve that falls at the

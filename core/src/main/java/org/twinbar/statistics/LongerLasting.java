@@ -7,8 +7,8 @@ import java.util.Optional;
  * How much longer the treated lasted on average, up to a time that both groups were watched.
  *
  * <p>The difference of the two restricted means ({@link KaplanMeier#restrictedMeanDifference}) up
- * to the shorter of the two longest watches. Where times are known only to lie between two looks, the
- * ends are those of the orders that favour the treated least and most, the estimate that of the
+ * to the shorter of the two longest watches. Where times are known only to lie between two looks,
+ * the ends are those of the orders that favour the treated least and most, the estimate that of the
  * middles. The limits are normal ones, too narrow for a few specimens; for reference beside a rate.
  *
  * @param limit time up to which means are taken

@@ -82,8 +82,9 @@ public record Coated(List<Of> films, double mean, double deviation, List<Finding
         }
         double[] values = films.stream().mapToDouble(Of::micrometres).toArray();
         double mean = Arrays.stream(values).average().orElse(0);
-        double squares =
-                Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+        double squares = Arrays.stream(values)
+                .map(value -> (value - mean) * (value - mean))
+                .sum();
         return new Coated(
                 films,
                 mean,
@@ -109,8 +110,6 @@ public record Coated(List<Of> films, double mean, double deviation, List<Finding
 
     private static double median(double[] sorted) {
         int half = sorted.length / 2;
-        return sorted.length % 2 == 1
-                ? sorted[half]
-                : (sorted[half - 1] + sorted[half]) / 2;
+        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 }

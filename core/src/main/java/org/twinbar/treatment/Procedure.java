@@ -88,7 +88,8 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
 
     private static final String BEFORE =
             "Weigh each specimen, and measure it at its places, before anything is done to it.";
-    private static final String AFTER = "Weigh and measure each specimen again, at the same places.";
+    private static final String AFTER =
+            "Weigh and measure each specimen again, at the same places.";
 
     /** @throws TreatmentException where there is no step */
     public Procedure {
@@ -101,9 +102,7 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
 
     /** Returns how long the steps take that have a time (min). */
     public double minutes() {
-        return steps.stream()
-                .flatMapToDouble(step -> step.minutes().stream())
-                .sum();
+        return steps.stream().flatMapToDouble(step -> step.minutes().stream()).sum();
     }
 
     /**
@@ -122,7 +121,8 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
         List<Step> steps = new ArrayList<>(List.of(
                 Step.of(BEFORE), Step.of("Mix by weight, and note what the scale showed.")));
         for (int coat = 1; coat <= coats; coat++) {
-            steps.add(Step.of("Spread coat %s of %s; let it drain, and turn it.".formatted(coat, coats)));
+            steps.add(Step.of(
+                    "Spread coat %s of %s; let it drain, and turn it.".formatted(coat, coats)));
             if (coat < coats) {
                 steps.add(Step.of("Wait until it is tacky and leaves no mark on the glove: %s."
                                 .formatted(recoat.words()))
@@ -210,7 +210,8 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
     public static Procedure annealing(Annealing oven) {
         List<Step> steps = new ArrayList<>(List.of(
                 Step.of(BEFORE),
-                Step.of("Lay the specimens on a flat plate, a thermometer beside them; note the load."),
+                Step.of(
+                        "Lay the specimens on a flat plate, a thermometer beside them; note the load."),
                 Step.of("Heat up at %s °C/min.".formatted(Amounts.written(oven.rampPerMinute())))
                         .taking(oven.heatingMinutes()),
                 Step.of("Hold; the time counts from when the specimens are warm, not the air.")

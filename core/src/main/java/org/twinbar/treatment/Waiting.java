@@ -101,9 +101,8 @@ public record Waiting(Duration cure, Duration condition) {
 
     private static void require(Duration duration, String what) {
         if (duration.isNegative() || duration.compareTo(LONGEST) > 0) {
-            throw new TreatmentException(
-                    "The time of %s must lie from 0 to 3650 days, not at %s h."
-                            .formatted(what, duration.toHours()));
+            throw new TreatmentException("The time of %s must lie from 0 to 3650 days, not at %s h."
+                    .formatted(what, duration.toHours()));
         }
     }
 }

@@ -28,7 +28,9 @@ final class Tails {
         Arrays.sort(values, n - tail, n);
     }
 
-    /** Moves the values that belong before a place before it, by parting about a middle of three. */
+    /**
+     * Moves the values that belong before a place before it, by parting about a middle of three.
+     */
     private static void part(double[] values, int from, int to, int place) {
         int low = from;
         int high = to - 1;

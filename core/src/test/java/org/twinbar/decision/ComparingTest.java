@@ -487,11 +487,11 @@ class ComparingTest {
                     .contains("it came to 1 of 8 and 5 of 8");
             assertThat(comparison.treated().mean()).isInstanceOf(Amount.None.class);
             assertThat(comparison.control().orElseThrow().median().orElse(0)).isEqualTo(9);
-            assertThat(codes(comparison)).contains("few-events")
+            assertThat(codes(comparison))
+                    .contains("few-events")
                     .doesNotContain("one-specimen", "step-assumed");
             assertThat(((Amount.None) comparison.treated().median()).reason())
-                    .isEqualTo(
-                            "more than half were left at 24\u2009h, when watching ended");
+                    .isEqualTo("more than half were left at 24\u2009h, when watching ended");
             assertThat(comparison.reasons())
                     .contains("It came more slowly: that goes the way that was claimed.")
                     .anyMatch(reason -> reason.startsWith(
@@ -509,8 +509,9 @@ class ComparingTest {
             assertThat(comparison.found().estimate().orElse(1)).isZero();
             assertThat(comparison.verdict()).isEqualTo(Verdict.SUPPORTED);
             assertThat(comparison.headline())
-                    .startsWith("Leak: it came to none of 8 coated cups while they were watched, and to"
-                            + " 5 of 8 plain ones: at least ");
+                    .startsWith(
+                            "Leak: it came to none of 8 coated cups while they were watched, and to"
+                                    + " 5 of 8 plain ones: at least ");
             Comparison turned = Comparing.of(slower, cups, "coated", "plain");
             assertThat(turned.verdict()).isEqualTo(Verdict.CONTRADICTED);
             assertThat(turned.headline()).contains("it came to plain cups alone");

@@ -50,8 +50,7 @@ class CoverageReferenceTest {
             log += logs.holds(1.1) ? 1 : 0;
             BootstrapInterval drawn = Bootstrap.seeded(study)
                     .withResamples(1_000)
-                    .twoGroups(
-                            TwoGroups.of(ours, others), TwoGroupStatistic.RATIO_OF_MEANS, 0.95);
+                    .twoGroups(TwoGroups.of(ours, others), TwoGroupStatistic.RATIO_OF_MEANS, 0.95);
             bca += drawn.low() <= 1.1 && 1.1 <= drawn.high() ? 1 : 0;
         }
         checks.row("M-172-fieller").expects((double) fieller / STUDIES);

@@ -34,11 +34,10 @@ class MaterialTest {
     void showsNoGainOfTheMaterialWhereTheSectionExplainsIt() {
         Material material = material(ratio(1.11, 1.079, 1.141), 1.12, 0);
         assertThat(material.words())
-                .isEqualTo(
-                        "Per part: 11\u2009% more (8 to 14\u2009%). The added section alone"
-                                + " explains about 12\u2009% more, if it carries as the part does."
-                                + " Beyond it there are −3.7 to +1.9\u2009%: no gain of the material is"
-                                + " shown.");
+                .isEqualTo("Per part: 11\u2009% more (8 to 14\u2009%). The added section alone"
+                        + " explains about 12\u2009% more, if it carries as the part does."
+                        + " Beyond it there are −3.7 to +1.9\u2009%: no gain of the material is"
+                        + " shown.");
     }
 
     @Test

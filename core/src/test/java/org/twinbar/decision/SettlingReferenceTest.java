@@ -74,7 +74,8 @@ class SettlingReferenceTest {
     @Test
     void agreesOnBlocks() {
         Question question = Question.of(Specimens.STRENGTH, Effect.DIFFERENCE, Expectation.HIGHER);
-        BlocksProspect prospect = new BlocksProspect(question, 2, new WithinBlocks.Scatter(1.8 * 1.8, 3, true), "print run");
+        BlocksProspect prospect = new BlocksProspect(
+                question, 2, new WithinBlocks.Scatter(1.8 * 1.8, 3, true), "print run");
         Fewest.Reached reached =
                 Fewest.growing(prospect::supported, Prospect.FEWEST).orElseThrow();
         checks.row("settle-blocks-n").expects(reached.n());

@@ -50,9 +50,9 @@ class TrendingTest {
         Trend trend = fit(STRONGER, films(40, 43, 46, 49));
         assertThat(trend.verdict()).isEqualTo(Verdict.SUPPORTED);
         assertThat(trend.reasons().get(0))
-                .startsWith("Tensile strength rose by 9.0\u2009MPa from 0 to 300\u2009µm of film (95");
-        assertThat(trend.reasons().get(1))
-                .isEqualTo("It goes up with film.");
+                .startsWith(
+                        "Tensile strength rose by 9.0\u2009MPa from 0 to 300\u2009µm of film (95");
+        assertThat(trend.reasons().get(1)).isEqualTo("It goes up with film.");
         assertThat(trend.reasons().get(2)).startsWith("The slope is +0.03").contains("MPa/µm");
         assertThat(trend.findings()).isEmpty();
         assertThat(trend.line()).first().extracting(Trend.Band::amount).isEqualTo(0.0);

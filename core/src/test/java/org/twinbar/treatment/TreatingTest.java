@@ -26,7 +26,9 @@ class TreatingTest {
         assertThat(annealing.minutes())
                 .as("60 K at 2 K/min, an hour, 40 K at 1 K/min")
                 .isEqualTo(30 + 60 + 40, within(1e-9));
-        assertThat(annealing.steps()).extracting(step -> step.celsius().orElse(0)).contains(80.0);
+        assertThat(annealing.steps())
+                .extracting(step -> step.celsius().orElse(0))
+                .contains(80.0);
         assertThat(annealing.cautions()).anyMatch(it -> it.contains("fumes"));
     }
 
@@ -88,7 +90,8 @@ class TreatingTest {
                 1.10,
                 new Scale(0.1));
         assertThat(coarse.findings()).isEmpty();
-        assertThat(Coated.of(List.of(new Gained("A", 1, 100)), 1, new Scale(0.1)).deviation())
+        assertThat(Coated.of(List.of(new Gained("A", 1, 100)), 1, new Scale(0.1))
+                        .deviation())
                 .isZero();
     }
 
@@ -164,8 +167,6 @@ class TreatingTest {
     }
 
     private static void refuses(ThrowingCallable call, String part) {
-        assertThatThrownBy(call)
-                .isInstanceOf(TreatmentException.class)
-                .hasMessageContaining(part);
+        assertThatThrownBy(call).isInstanceOf(TreatmentException.class).hasMessageContaining(part);
     }
 }

@@ -14,7 +14,8 @@ class TailsTest {
     void putsBothTailsWhereASortDoes(int tail) {
         Random random = new Random(20261125 + tail);
         for (boolean ties : new boolean[] {false, true}) {
-            double[] values = random.doubles(10_000).map(v -> ties ? Math.rint(9 * v) : v).toArray();
+            double[] values =
+                    random.doubles(10_000).map(v -> ties ? Math.rint(9 * v) : v).toArray();
             double[] sorted = values.clone();
             Arrays.sort(sorted);
             double[] ordered = values.clone();

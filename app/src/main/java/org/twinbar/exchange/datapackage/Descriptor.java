@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
@@ -89,8 +90,8 @@ final class Descriptor {
     }
 
     private static void file(ObjectNode json, String name, String title, Written file) {
-        String ending = file.path().substring(file.path().lastIndexOf('.') + 1)
-                .toLowerCase(Locale.ROOT);
+        String ending =
+                file.path().substring(file.path().lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         json.put("profile", "data-resource");
         json.put("name", name);
         json.put("title", title);

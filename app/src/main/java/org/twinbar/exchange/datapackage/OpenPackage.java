@@ -134,8 +134,7 @@ public final class OpenPackage implements AutoCloseable {
         return resources;
     }
 
-    private static Resource resource(
-            String where, String name, Contents contents, JsonNode json) {
+    private static Resource resource(String where, String name, Contents contents, JsonNode json) {
         JsonNode paths = json.path("path");
         JsonNode one = paths.isArray() && paths.size() == 1 ? paths.get(0) : paths;
         if (!one.isTextual()) {
@@ -146,8 +145,8 @@ public final class OpenPackage implements AutoCloseable {
         }
         String path = one.asText();
         if (path.matches("(?i)[a-z][a-z0-9+.-]+://.*")) {
-            throw new InputException("%s lies at '%s'; only files inside a package are read"
-                    .formatted(where, path));
+            throw new InputException(
+                    "%s lies at '%s'; only files inside a package are read".formatted(where, path));
         }
         if (Contents.leadsOut(path)) {
             throw new InputException(
@@ -280,8 +279,7 @@ public final class OpenPackage implements AutoCloseable {
                 if (rows.isEmpty() && !cells.equals(table.columns())) {
                     throw here.refuse("its columns are %s, datapackage.json says %s"
                             .formatted(
-                                    String.join(", ", cells),
-                                    String.join(", ", table.columns())));
+                                    String.join(", ", cells), String.join(", ", table.columns())));
                 }
                 if (cells.size() != table.columns().size()) {
                     throw here.line((int) row.getStartingLineNumber())

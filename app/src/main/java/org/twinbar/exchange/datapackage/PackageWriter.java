@@ -77,11 +77,11 @@ public final class PackageWriter {
         texts.put(Descriptor.README, made.readme().getBytes(StandardCharsets.UTF_8));
         made.tables().forEach(table -> texts.put(table.path(), csv(table)));
         Map<String, Descriptor.Written> known = new HashMap<>();
-        texts.forEach((path, bytes) -> known.put(
-                path,
-                new Descriptor.Written(path, Hash.sha256(bytes), bytes.length)));
-        made.files().forEach(raw -> known.put(
-                raw.path(), new Descriptor.Written(raw.path(), raw.sha256(), raw.bytes())));
+        texts.forEach((path, bytes) ->
+                known.put(path, new Descriptor.Written(path, Hash.sha256(bytes), bytes.length)));
+        made.files()
+                .forEach(raw -> known.put(
+                        raw.path(), new Descriptor.Written(raw.path(), raw.sha256(), raw.bytes())));
         Map<String, Opener> files = new LinkedHashMap<>();
         byte[] descriptor = Descriptor.of(made, known);
         files.put(Descriptor.FILE, () -> new ByteArrayInputStream(descriptor));
@@ -97,7 +97,8 @@ public final class PackageWriter {
     /** Writes a table as RFC 4180 has it. */
     private static byte[] csv(DataTable table) {
         StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(table.fields().stream().map(Field::name).toList());
             table.rows().forEach(csv::writeRecord);
         } catch (IOException e) {

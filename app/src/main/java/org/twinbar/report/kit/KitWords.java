@@ -45,7 +45,8 @@ final class KitWords {
         for (TablePoster.Row row : TablePoster.rows(sheet)) {
             text.append(claim(row)).append(": ").append(row.answer().verdict()).append(".\n");
             text.append(row.answer().brief()).append('\n');
-            limits(row.answer()).forEach(limit -> text.append("Limit: ").append(limit).append('\n'));
+            limits(row.answer())
+                    .forEach(limit -> text.append("Limit: ").append(limit).append('\n'));
             text.append('\n');
         }
         text.append("Who wants to check it: the data package holds every reading, and the same"
@@ -87,19 +88,29 @@ final class KitWords {
     String plain() {
         StringBuilder table = new StringBuilder();
         for (TablePoster.Row row : TablePoster.rows(sheet)) {
-            table.append(claim(row)).append("\n  ").append(row.answer().verdict()).append('\n');
+            table.append(claim(row))
+                    .append("\n  ")
+                    .append(row.answer().verdict())
+                    .append('\n');
         }
         return table + (sheet.invented() ? "\n" + INVENTED + "\n" : "");
     }
 
     /** The list of shots that the study calls for, with the specimens that show it best. */
     String shots() {
-        StringBuilder list = new StringBuilder("# Shots for: ").append(sheet.title()).append("\n\n");
-        shot(list, "Before and after: the same specimen from the same place in the same light,"
-                + " untreated and treated.");
-        shot(list, "Half and half: one part with its one half treated, the line between them in"
-                + " the middle of the frame.");
-        shot(list, "The treatment being done: what is weighed, and the scale's display in the frame.");
+        StringBuilder list =
+                new StringBuilder("# Shots for: ").append(sheet.title()).append("\n\n");
+        shot(
+                list,
+                "Before and after: the same specimen from the same place in the same light,"
+                        + " untreated and treated.");
+        shot(
+                list,
+                "Half and half: one part with its one half treated, the line between them in"
+                        + " the middle of the frame.");
+        shot(
+                list,
+                "The treatment being done: what is weighed, and the scale's display in the frame.");
         for (MethodUsed used : study.methods()) {
             list.append("\n## ").append(used.description().title()).append("\n\n");
             ofTest(list, used);
@@ -109,7 +120,8 @@ final class KitWords {
             out.leftOut()
                     .ifPresent(why -> shot(
                             list,
-                            "Specimen %s, which does not count: %s.".formatted(out.code(), why.why())));
+                            "Specimen %s, which does not count: %s."
+                                    .formatted(out.code(), why.why())));
         }
         shot(list, "The verdict pictures of this kit, as long as they take to read aloud twice.");
         shot(list, "Where the data can be had, in the last frame.");
@@ -124,19 +136,26 @@ final class KitWords {
             List<JudgedSpecimen> ofGroup = specimens.stream()
                     .filter(it -> it.group().equals(group) && it.counts())
                     .toList();
-            typical(used, ofGroup).ifPresent(it -> shot(list, "%s: specimen %s, which lies nearest"
-                    .formatted(group, it.code()) + " to the middle of its group"
-                    + (curves ? ", from the first load to the break, slowed down." : ".")));
+            typical(used, ofGroup)
+                    .ifPresent(it -> shot(
+                            list,
+                            "%s: specimen %s, which lies nearest".formatted(group, it.code())
+                                    + " to the middle of its group"
+                                    + (curves
+                                            ? ", from the first load to the break, slowed down."
+                                            : ".")));
         }
         asked(used).ifPresent(property -> {
-            extreme(used, property, 1).ifPresent(it -> shot(
-                    list,
-                    "%s, the highest of all: %s (%s)."
-                            .formatted(property.label(), it.code(), it.group())));
-            extreme(used, property, -1).ifPresent(it -> shot(
-                    list,
-                    "%s, the lowest of all: %s (%s)."
-                            .formatted(property.label(), it.code(), it.group())));
+            extreme(used, property, 1)
+                    .ifPresent(it -> shot(
+                            list,
+                            "%s, the highest of all: %s (%s)."
+                                    .formatted(property.label(), it.code(), it.group())));
+            extreme(used, property, -1)
+                    .ifPresent(it -> shot(
+                            list,
+                            "%s, the lowest of all: %s (%s)."
+                                    .formatted(property.label(), it.code(), it.group())));
         });
         for (Caution caution : used.description().cautions()) {
             list.append("- Caution: ").append(caution.text()).append('\n');

@@ -32,7 +32,8 @@ final class MovingCurves {
     }
 
     String words() {
-        return "Curves that draw themselves. " + poster(Double.POSITIVE_INFINITY).words();
+        return "Curves that draw themselves. "
+                + poster(Double.POSITIVE_INFINITY).words();
     }
 
     byte[] gif(Palette palette) {

@@ -94,7 +94,8 @@ public record Palette(String word, Map<Theme, String> colours) {
     /** Returns a picture of the report as a file that needs no typeface and no style sheet. */
     public String drawn(String svg) {
         Outlined picture = Outlined.of(svg);
-        String said = picture.words().replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+        String said =
+                picture.words().replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
         return resolved(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1$.0f %2$.0f\""

@@ -70,7 +70,11 @@ final class Poster {
     /** Puts a picture of the report in, so many times as large. */
     void put(Outlined picture, double x, double y, double scale) {
         inside.append(String.format(
-                        Locale.ROOT, "<g transform=\"translate(%.1f %.1f) scale(%.4f)\">", x, y, scale))
+                        Locale.ROOT,
+                        "<g transform=\"translate(%.1f %.1f) scale(%.4f)\">",
+                        x,
+                        y,
+                        scale))
                 .append(picture.inside())
                 .append("</g>");
     }

@@ -57,11 +57,11 @@ final class TablePoster {
             first += TEXT * 1.24;
         }
         double asked = left + claimed + 40;
-        List<String> heading = Lettering.lines(
-                        row.answer().heading(), 760, TEXT - 10, Fonts.Weight.REGULAR)
-                .stream()
-                .limit(2)
-                .toList();
+        List<String> heading =
+                Lettering.lines(row.answer().heading(), 760, TEXT - 10, Fonts.Weight.REGULAR)
+                        .stream()
+                        .limit(2)
+                        .toList();
         first = base - (heading.size() - 1) * TEXT * 0.55;
         for (String line : heading) {
             poster.letter(line, asked, first, TEXT - 10, Fonts.Weight.REGULAR, Theme.SOFT);
@@ -74,12 +74,7 @@ final class TablePoster {
             poster.put(drawn, marked, middle - scale * drawn.height() / 2, scale);
         });
         poster.letter(
-                row.answer().verdict(),
-                marked + 520,
-                base,
-                TEXT,
-                Fonts.Weight.BOLD,
-                Theme.TREATED);
+                row.answer().verdict(), marked + 520, base, TEXT, Fonts.Weight.BOLD, Theme.TREATED);
         poster.tell(quoted + ", " + row.answer().heading() + ": " + row.answer().verdict() + ".");
     }
 }

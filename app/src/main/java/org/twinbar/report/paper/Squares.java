@@ -25,7 +25,8 @@ public final class Squares {
     static String svg(String text, double side) {
         Drawn drawn = drawn(text);
         return """
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" style="width:%smm;height:%smm"><title>%s</title><path fill="#000000" d="%s"/></svg>""".formatted(drawn.size(), drawn.size(), side, side, Setting.escaped(text), drawn.path());
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" style="width:%smm;height:%smm"><title>%s</title><path fill="#000000" d="%s"/></svg>""".formatted(
+                drawn.size(), drawn.size(), side, side, Setting.escaped(text), drawn.path());
     }
 
     /** @throws org.twinbar.exchange.InputException where the text is too long */

@@ -183,8 +183,8 @@ public final class Archive {
         if (!specimens.isEmpty()) {
             shared.putAll(specimens.get(0).factors());
             specimens.forEach(it -> shared.entrySet()
-                    .removeIf(factor -> !factor.getValue()
-                            .equals(it.factors().get(factor.getKey()))));
+                    .removeIf(factor ->
+                            !factor.getValue().equals(it.factors().get(factor.getKey()))));
             shared.values().removeIf(String::isBlank);
         }
         return shared;

@@ -46,7 +46,8 @@ public record Together(
         requireLike(all, "properties", it -> it.property().column());
         requireLike(all, "kinds of effect", it -> it.kind().word());
         requireLike(all, "treatments", Gain::treated);
-        List<Gain> gains = all.stream().filter(it -> it.standardError().isPresent()).toList();
+        List<Gain> gains =
+                all.stream().filter(it -> it.standardError().isPresent()).toList();
         List<Gain> without =
                 all.stream().filter(it -> it.standardError().isEmpty()).toList();
         if (gains.size() < 2) {

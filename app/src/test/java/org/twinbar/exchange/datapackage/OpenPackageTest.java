@@ -21,7 +21,8 @@ import org.twinbar.exchange.InputException;
 /** Packages as strangers make them, with and without ill will. */
 class OpenPackageTest {
 
-    private static final String ONE = "{\"resources\": [{\"name\": \"bars\", \"path\": \"bars.csv\"}]}";
+    private static final String ONE =
+            "{\"resources\": [{\"name\": \"bars\", \"path\": \"bars.csv\"}]}";
 
     @TempDir
     Path folder;
@@ -34,7 +35,8 @@ class OpenPackageTest {
         for (Path place : List.of(folder, zip)) {
             try (OpenPackage open = OpenPackage.of(place)) {
                 Resource bars = open.resource("bars").orElseThrow();
-                assertThat(new String(open.source(bars).bytes(), UTF_8)).isEqualTo("specimen\nA1\n");
+                assertThat(new String(open.source(bars).bytes(), UTF_8))
+                        .isEqualTo("specimen\nA1\n");
                 assertThat(open.damage(bars)).isEmpty();
             }
         }
@@ -42,22 +44,15 @@ class OpenPackageTest {
 
     @Test
     void tellsWhichBytesAreOthers() {
-        Path zip = zip(Map.of(
-                "datapackage.json",
-                """
+        Path zip = zip(
+                Map.of("datapackage.json", """
                 {"resources": [
                   {"name": "a", "path": "a.csv", "bytes": 3},
                   {"name": "b", "path": "b.csv",
                    "hash": "sha256:edeaaff3f1774ad2888673770c6d64097e391bc362d7d6fb34982ddf0efd18cb"},
                   {"name": "c", "path": "c.csv", "hash": "00000000000000000000000000000000"}
                 ]}
-                """,
-                "a.csv",
-                "abcd",
-                "b.csv",
-                "abc\n",
-                "c.csv",
-                "abc"));
+                """, "a.csv", "abcd", "b.csv", "abc\n", "c.csv", "abc"));
         try (OpenPackage open = OpenPackage.of(zip)) {
             assertThat(open.damage(open.resource("a").orElseThrow()))
                     .hasValue("a.csv has 4 bytes, datapackage.json says 3");
@@ -65,7 +60,8 @@ class OpenPackageTest {
             assertThat(open.damage(open.resource("b").orElseThrow())).isEmpty();
             // printf abc | md5sum
             assertThat(open.damage(open.resource("c").orElseThrow()))
-                    .hasValue("c.csv has the MD5 900150983cd2…, datapackage.json says 000000000000…");
+                    .hasValue(
+                            "c.csv has the MD5 900150983cd2…, datapackage.json says 000000000000…");
         }
     }
 
@@ -106,7 +102,8 @@ class OpenPackageTest {
 
     @Test
     void refusesNamesThatLeadOutWhereverTheyStand() {
-        for (String name : List.of("../bars.csv", "/bars.csv", "a/../../b", "..\\bars.csv", "C:b")) {
+        for (String name :
+                List.of("../bars.csv", "/bars.csv", "a/../../b", "..\\bars.csv", "C:b")) {
             Map<String, String> files = new LinkedHashMap<>();
             files.put("datapackage.json", ONE);
             files.put("bars.csv", "specimen\n");
@@ -135,7 +132,8 @@ class OpenPackageTest {
 
     @Test
     void refusesZipThatHoldsMoreThanItSays() throws IOException {
-        Path zip = zip(Map.of("datapackage.json", ONE, "bars.csv", "specimen\n" + "A1\n".repeat(500)));
+        Path zip =
+                zip(Map.of("datapackage.json", ONE, "bars.csv", "specimen\n" + "A1\n".repeat(500)));
         lie(zip, "bars.csv", 10);
         assertThatThrownBy(() -> {
                     try (OpenPackage open = OpenPackage.of(zip)) {

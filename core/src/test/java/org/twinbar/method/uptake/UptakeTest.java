@@ -138,6 +138,7 @@ class UptakeTest {
                         .number(UptakeForm.WET, 4.01)
                         .build());
         assertThat(Exactly.text(result, "below-detection-limit"))
-                .startsWith("It gained 0.0100 g, less than the 0.012 g that two weighings can tell");
+                .startsWith(
+                        "It gained 0.0100 g, less than the 0.012 g that two weighings can tell");
     }
 }
