@@ -25,6 +25,7 @@ import org.twinbar.instrument.Kind;
 import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
+import org.twinbar.method.Mark;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Mixed;
 import org.twinbar.method.Named;
@@ -235,9 +236,12 @@ public final class Calculation {
             findings.addAll(it.findings());
         });
         Map<String, Integer> moved = marks.of(row.code());
-        description.marks().stream()
-                .filter(mark -> moved.containsKey(mark.name()))
-                .forEach(mark -> builder.mark(mark, moved.get(mark.name())));
+        for (Mark mark : description.marks()) {
+            Integer to = moved.get(mark.name());
+            if (to != null) {
+                builder.mark(mark, to);
+            }
+        }
         Result result = Result.of(method, builder.build());
         findings.addAll(0, result.findings());
         Result whole = result.withFindings(findings);

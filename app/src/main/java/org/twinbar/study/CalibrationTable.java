@@ -100,7 +100,7 @@ public final class CalibrationTable {
         try {
             return Calibration.of(points(unit), step, against);
         } catch (IllegalArgumentException e) {
-            throw Place.of(table.name()).refuse(e.getMessage());
+            throw Place.of(table.name()).refuse(String.valueOf(e.getMessage()));
         }
     }
 

@@ -116,7 +116,7 @@ public final class Plans {
                 plan.allocation().design().series(series);
                 Pilot.of(values.stream().mapToDouble(Double::doubleValue).toArray());
             } catch (PlanException e) {
-                throw new InputException(e.getMessage());
+                throw new InputException(String.valueOf(e.getMessage()));
             }
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("series", series);

@@ -126,7 +126,7 @@ final class TypedCheck {
         for (TypedTest.Specimen other : test.specimens()) {
             for (TypedTest.Field reading : test.fields()) {
                 boolean itself = other.code().equals(code) && reading.equals(field);
-                String text = other.cells().get(reading.header()).text();
+                String text = other.cell(reading).text();
                 if (reading.named().equals(input) && !itself && !SpecimenRow.isNothing(text)) {
                     values.add(new TypedCheck(test, reading, code).number(input, text));
                 }

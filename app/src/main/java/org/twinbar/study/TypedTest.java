@@ -95,6 +95,16 @@ public record TypedTest(
             Optional<LeftOut> leftOut,
             List<Photo> photos) {
 
+        /** Returns the cell of a field; every field of the test has one. */
+        public Cell cell(Field field) {
+            Cell cell = cells.get(field.header());
+            if (cell == null) {
+                throw new IllegalStateException(
+                        "%s has no cell '%s'".formatted(code, field.header()));
+            }
+            return cell;
+        }
+
         public Specimen {
             factors = Ordered.copy(factors);
             cells = Ordered.copy(cells);
@@ -169,8 +179,10 @@ public record TypedTest(
         List<Field> readings =
                 fields.stream().filter(field -> field.named().equals(named)).toList();
         return !readings.isEmpty()
-                && readings.stream()
-                        .noneMatch(field -> cells.get(field.header()).isBlank());
+                && readings.stream().noneMatch(field -> {
+                    Cell cell = cells.get(field.header());
+                    return cell == null || cell.isBlank();
+                });
     }
 
     private static List<Field> fields(Table table, Columns columns) {

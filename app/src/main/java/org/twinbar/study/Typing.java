@@ -110,7 +110,7 @@ public final class Typing {
         TypedTest test = at.typed();
         TypedTest.Specimen specimen = specimen(test, reading.specimen());
         TypedTest.Field field = field(test, reading.column());
-        TypedTest.Cell cell = specimen.cells().get(field.header());
+        TypedTest.Cell cell = specimen.cell(field);
         if (reading.text().equals(cell.text())) {
             return new Typed.Saved(cell.entry());
         }

@@ -72,7 +72,7 @@ public record RigField(
             TypedTest.Specimen specimen,
             TypedTest.Field field,
             Optional<Limits> usual) {
-        TypedTest.Cell cell = specimen.cells().get(field.header());
+        TypedTest.Cell cell = specimen.cell(field);
         return new RigField(
                 rig,
                 id(test, specimen, field),
@@ -110,8 +110,7 @@ public record RigField(
                 if (number >= 1 && number <= most && others.size() < OTHERS_SHOWN) {
                     String text = test.specimens()
                             .get(number - 1)
-                            .cells()
-                            .get(field.header())
+                            .cell(field)
                             .text();
                     if (!text.isBlank()) {
                         others.add(text);

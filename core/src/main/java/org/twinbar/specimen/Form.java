@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.twinbar.specimen.Shape.Measure;
@@ -16,9 +17,9 @@ public enum Form {
     BAR("bar", new Measure("length", 80), new Measure("width", 10), new Measure("thickness", 4)) {
         @Override
         Shape shape(Label label, Map<String, Double> size) {
-            double length = size.get("length");
-            double width = size.get("width");
-            double thickness = size.get("thickness");
+            double length = sizeOf(size, "length");
+            double width = sizeOf(size, "width");
+            double thickness = sizeOf(size, "thickness");
             return new Shape(
                     label.name(),
                     label.title(),
@@ -33,14 +34,14 @@ public enum Form {
     DISC("disc", new Measure("diameter", 50), new Measure("thickness", 3)) {
         @Override
         Shape shape(Label label, Map<String, Double> size) {
-            double radius = size.get("diameter") / 2;
+            double radius = sizeOf(size, "diameter") / 2;
             return new Shape(
                     label.name(),
                     label.title(),
                     label.source(),
                     measures(size),
                     Optional.empty(),
-                    new Solid.Prism(Outline.circle(2 * radius), size.get("thickness")),
+                    new Solid.Prism(Outline.circle(2 * radius), sizeOf(size, "thickness")),
                     new Panel("by the rim", new Point(0, -0.7 * radius), radius, 0.24 * radius),
                     List.of(new Point(-0.6 * radius, 0), MIDDLE, new Point(0.6 * radius, 0)));
         }
@@ -52,8 +53,8 @@ public enum Form {
             new Measure("thickness", 2)) {
         @Override
         Shape shape(Label label, Map<String, Double> size) {
-            double length = size.get("length");
-            double width = size.get("width");
+            double length = sizeOf(size, "length");
+            double width = sizeOf(size, "width");
             Point corner = new Point(-0.3 * length, -0.41 * width);
             return new Shape(
                     label.name(),
@@ -61,7 +62,7 @@ public enum Form {
                     label.source(),
                     measures(size),
                     Optional.empty(),
-                    new Solid.Prism(Outline.rectangle(length, width), size.get("thickness")),
+                    new Solid.Prism(Outline.rectangle(length, width), sizeOf(size, "thickness")),
                     new Panel("in a corner", corner, length / 3, width / 8),
                     List.of(new Point(-length / 4, 0), MIDDLE, new Point(length / 4, 0)));
         }
@@ -75,8 +76,8 @@ public enum Form {
             new Measure(Form.HEAD, 100)) {
         @Override
         Shape shape(Label label, Map<String, Double> size) {
-            double outer = size.get("outer diameter");
-            double wall = size.get("wall");
+            double outer = sizeOf(size, "outer diameter");
+            double wall = sizeOf(size, "wall");
             double inner = outer - 2 * wall;
             Sizes.requirePositive(inner, "inner diameter (mm)");
             double rim = (outer - wall) / 2;
@@ -87,8 +88,8 @@ public enum Form {
                     new Solid.Vessel(
                             Outline.circle(outer),
                             Outline.circle(inner),
-                            size.get("height"),
-                            size.get("floor")),
+                            sizeOf(size, "height"),
+                            sizeOf(size, "floor")),
                     new Panel(FLOOR, MIDDLE, 0.7 * inner, 0.3 * inner),
                     List.of(
                             new Point(0, rim),
@@ -106,9 +107,9 @@ public enum Form {
             new Measure(Form.HEAD, 50)) {
         @Override
         Shape shape(Label label, Map<String, Double> size) {
-            double length = size.get("length");
-            double width = size.get("width");
-            double wall = size.get("wall");
+            double length = sizeOf(size, "length");
+            double width = sizeOf(size, "width");
+            double wall = sizeOf(size, "wall");
             Sizes.requirePositive(
                     Math.min(length, width) - 2 * wall, "width between the walls (mm)");
             return vessel(
@@ -117,8 +118,8 @@ public enum Form {
                     new Solid.Vessel(
                             Outline.rectangle(length, width),
                             Outline.rectangle(length - 2 * wall, width - 2 * wall),
-                            size.get("height"),
-                            size.get("floor")),
+                            sizeOf(size, "height"),
+                            sizeOf(size, "floor")),
                     new Panel(FLOOR, MIDDLE, 0.7 * (length - 2 * wall), 0.3 * (width - 2 * wall)),
                     List.of(
                             new Point((wall - length) / 2, 0),
@@ -212,6 +213,10 @@ public enum Form {
                         .collect(Collectors.joining("x"));
     }
 
+    static double sizeOf(Map<String, Double> size, String name) {
+        return Objects.requireNonNull(size.get(name), name);
+    }
+
     static List<Measure> measures(Map<String, Double> size) {
         List<Measure> measures = new ArrayList<>();
         size.forEach((name, millimetres) -> measures.add(new Measure(name, millimetres)));
@@ -236,7 +241,7 @@ public enum Form {
             Panel panel,
             List<Point> places) {
         double depth = vessel.height() - vessel.floor();
-        double head = size.get(HEAD);
+        double head = sizeOf(size, HEAD);
         if (head > depth) {
             throw new ShapeException("A head of water of %s mm does not fit into a depth of %s mm."
                     .formatted(Sizes.text(head), Sizes.text(depth)));

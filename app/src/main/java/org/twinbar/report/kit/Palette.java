@@ -65,7 +65,7 @@ public record Palette(String word, Map<Theme, String> colours) {
             for (Theme token : Theme.values()) {
                 boolean text = TEXTS.contains(token);
                 double least = text ? TEXT_CONTRAST : token == Theme.CONTROL ? MARK_CONTRAST : 0;
-                double contrast = contrast(colours.get(token), colours.get(ground));
+                double contrast = contrast(of(token), of(ground));
                 if (contrast < least) {
                     throw new IllegalArgumentException(String.format(
                             Locale.ROOT,
