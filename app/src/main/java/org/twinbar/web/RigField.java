@@ -108,10 +108,7 @@ public record RigField(
         for (int away = 1; away < most && others.size() < OTHERS_SHOWN; away++) {
             for (int number : new int[] {specimen.number() - away, specimen.number() + away}) {
                 if (number >= 1 && number <= most && others.size() < OTHERS_SHOWN) {
-                    String text = test.specimens()
-                            .get(number - 1)
-                            .cell(field)
-                            .text();
+                    String text = test.specimens().get(number - 1).cell(field).text();
                     if (!text.isBlank()) {
                         others.add(text);
                     }

@@ -105,7 +105,12 @@ public record RigSpecimen(
         Map<Named, List<RigField>> fields = new LinkedHashMap<>();
         for (TypedTest.Field field : test.fields()) {
             fields.computeIfAbsent(field.named(), it -> new ArrayList<>())
-                    .add(RigField.of(rig, test, specimen, field, usual.getOrDefault(field, Optional.empty())));
+                    .add(RigField.of(
+                            rig,
+                            test,
+                            specimen,
+                            field,
+                            usual.getOrDefault(field, Optional.empty())));
         }
         boolean many = test.fields().size() > MANY_FIELDS;
         Set<Named> shown = new HashSet<>();

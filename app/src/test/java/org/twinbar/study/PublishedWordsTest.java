@@ -30,8 +30,8 @@ import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
 
 /**
- * Reads everything that is published of a question, report, kit, package and correction, for ratios,
- * differences, levels and every verdict: no word says more than its verdict.
+ * Reads everything that is published of a question, report, kit, package and correction, for
+ * ratios, differences, levels and every verdict: no word says more than its verdict.
  */
 class PublishedWordsTest {
 
@@ -88,8 +88,7 @@ class PublishedWordsTest {
     static void metEveryVerdictThatReadingsCanGiveAndAllTheWords() {
         workspace.close();
         assertThat(WORDS_MET).isEqualTo(RESERVED.keySet());
-        assertThat(MET)
-                .isEqualTo(EnumSet.complementOf(EnumSet.of(Verdict.NOT_FOR_THIS_BENCH)));
+        assertThat(MET).isEqualTo(EnumSet.complementOf(EnumSet.of(Verdict.NOT_FOR_THIS_BENCH)));
     }
 
     @ParameterizedTest
@@ -159,9 +158,7 @@ class PublishedWordsTest {
         RESERVED.forEach((words, allowed) -> {
             if (lower.contains(words)) {
                 WORDS_MET.add(words);
-                assertThat(verdicts)
-                        .as("'%s' in the %s", words, name)
-                        .anyMatch(allowed::contains);
+                assertThat(verdicts).as("'%s' in the %s", words, name).anyMatch(allowed::contains);
             }
         });
     }
@@ -186,16 +183,14 @@ class PublishedWordsTest {
 
     @Test
     void sendsWhatNoBenchSettlesToThoseWhoDecide() {
-        JudgedStudy study = workspace.tryOut(
-                StudyFile.parse("s.toml", """
+        JudgedStudy study = workspace.tryOut(StudyFile.parse("s.toml", """
                         study = "cups"
                         [[claim]]
                         words = "fit for drinking water"
                         decided_by = "The local rules, and an accredited laboratory."
                         [[claim.condition]]
                         text = "Nothing migrates."
-                        """),
-                Handed.nothing());
+                        """), Handed.nothing());
         Map<String, String> texts = texts(study);
         texts.forEach((name, text) -> {
             requireModest(name, text);
@@ -217,9 +212,7 @@ class PublishedWordsTest {
             rows.add("C%s,coated,40,%s".formatted(i + 1, Exact.of(Math.rint(factor * plain))));
         }
         String level = terms.startsWith("at") ? "" : "control = \"plain\"\n";
-        StudyFile file = StudyFile.parse(
-                "s.toml",
-                """
+        StudyFile file = StudyFile.parse("s.toml", """
                 study = "bars"
                 [[test]]
                 method = "tensile"
@@ -234,7 +227,7 @@ class PublishedWordsTest {
                 """ + level + terms + "\n");
         return workspace.tryOut(
                 file,
-                Handed.among(List.of(
-                        Upload.of("bars.csv", String.join("\n", rows).getBytes(UTF_8)))));
+                Handed.among(
+                        List.of(Upload.of("bars.csv", String.join("\n", rows).getBytes(UTF_8)))));
     }
 }

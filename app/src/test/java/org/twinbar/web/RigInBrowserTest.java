@@ -246,6 +246,7 @@ class RigInBrowserTest {
         assertThat(rig.cell("P1", "width_mm").who()).hasValue("Ida's phone");
         browser.visit(rig.served().uri("/phones"));
         browser.press("Shut it out");
+        browser.seen(By.xpath("//p[starts-with(normalize-space(), 'None yet')]"));
         browser.driver().get(address + "rig");
         browser.seen(By.id("code"));
     }

@@ -33,6 +33,9 @@ record RanksProspect(
     /** Within this share of the error rate it is not trusted. */
     private static final double DOUBT = 0.2;
 
+    /** From so many on it is trusted alone: counting all choices of so many ranks takes seconds. */
+    private static final int VERY_MANY = 30;
+
     /** Returns nothing where a group has no value, or the chance can't be had of these values. */
     static Optional<Prospect> of(Question question, Judge.Judged judged, double chance) {
         double[] ours = judged.treated().values();
@@ -93,7 +96,7 @@ record RanksProspect(
         }
         if (ours.length >= MANY && question.expectation() != Expectation.SAME) {
             double p = MannWhitney.approximate(ours, others).p() / question.errorRate();
-            if (p < 1 - DOUBT || p > 1 + DOUBT) {
+            if (ours.length >= VERY_MANY || p < 1 - DOUBT || p > 1 + DOUBT) {
                 return p < 1;
             }
         }
