@@ -3,6 +3,7 @@ package org.twinbar.web;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -151,7 +152,7 @@ public record ArchiveView(
         for (Gain gain : gains) {
             if (gain.estimate().isPresent()) {
                 rows.add(new Effect.Row(
-                        gain.study().name() + ", " + gain.treated(),
+                        rowName(gain),
                         Effect.Kind.MEASURED,
                         at(gain, gain.estimate().getAsDouble()),
                         at(gain, gain.comparison().found().low().orElse(Double.NEGATIVE_INFINITY)),
@@ -180,13 +181,28 @@ public record ArchiveView(
         boolean ratio = first.kind() == org.twinbar.decision.Effect.RATIO;
         String unit = ratio ? "%" : first.property().unit().symbol();
         return Figures.effect(new Effect(
-                (ratio ? "Change of " : "") + first.property().label(),
+                (ratio ? "Change of " : "")
+                        + (ratio
+                                ? small(first.property().label())
+                                : first.property().label()),
                 unit,
                 ratio ? Effect.Signs.CHANGE : Effect.Signs.VALUE,
                 new Effect.Level(at(first, first.kind().none()), "no change"),
                 List.of(),
                 Optional.empty(),
                 rows));
+    }
+
+    private static String rowName(Gain gain) {
+        String orientation = gain.alike().getOrDefault("orientation", "");
+        return gain.study().name()
+                + ", "
+                + gain.treated()
+                + (orientation.isEmpty() ? "" : ", " + orientation);
+    }
+
+    private static String small(String label) {
+        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 
     private static double at(Gain gain, double value) {

@@ -101,6 +101,7 @@ public final class WebServer implements AutoCloseable {
         routes.before(Guard::check);
         Assets.routes(routes);
         new Doors(workspace).routes(routes);
+        new GuidePages(workspace).routes(routes);
         new TrialPages(workspace, methods, trials).routes(routes);
         StudyPages studies = new StudyPages(workspace);
         studies.routes(routes);

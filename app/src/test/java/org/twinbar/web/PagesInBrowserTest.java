@@ -71,7 +71,7 @@ class PagesInBrowserTest {
         browser.size(width);
         visit("/");
         find("words").sendKeys("Stays dry, seen at " + width);
-        browser.press("Begin a study");
+        browser.press("Begin a study without them");
         untilTitle("Is it so: Stays dry, seen at " + width);
     }
 
@@ -155,6 +155,8 @@ class PagesInBrowserTest {
                 served.study() + "/add-test?method=flexure",
                 served.study() + "/add-claim",
                 "/phones",
+                "/archive",
+                "/claims/guide?words=At+least+10+%25+stronger",
                 served.trial());
     }
 
