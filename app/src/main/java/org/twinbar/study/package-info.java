@@ -6,6 +6,20 @@
  * comes out is a {@link org.twinbar.study.JudgedStudy}: plain records, free of store and files,
  * which the report, the pages and the command line read.
  *
+ * <p>Where to begin, by what a person does:
+ *
+ * <ul>
+ *   <li>open a workspace, keep and judge a study: {@code Workspace}, {@code Draft} (an act, checked
+ *       whole and written whole), {@code State} (entries read back), {@code Judging}
+ *   <li>calculate a table: {@code Calculation}, {@code Columns}, {@code SpecimenRow}; results that
+ *       somebody else calculated: {@code GivenResults}
+ *   <li>ask and compare: {@code Claim}, {@code Asked}, {@code Asking}, {@code Comparisons}
+ *   <li>plan, make and treat: {@code Plans}, {@code Register}, {@code Treating}, {@code Making}
+ *   <li>type readings, move marks: {@code Typing}, {@code Marking}
+ *   <li>know the bench: {@code Instruments}, {@code BenchLook}, {@code GaugeTable}, {@code Drift}
+ *   <li>publish and be checked: {@code Packages}, {@code Recheck}, {@code Publication}
+ * </ul>
+ *
  * <p>The package is the only one that knows core and store together. It knows no page, no command
  * and no picture. Turned down: keeping results beside the readings (they would go stale in
  * silence), and a study object that fetches from the store while it is read (a report must be made

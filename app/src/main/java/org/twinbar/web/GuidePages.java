@@ -29,6 +29,8 @@ final class GuidePages {
     /** Before the key of an answer, so that it can't be taken for another field. */
     static final String ANSWER = "a.";
 
+    private static final String NOTHING_CLAIMED = "Write down what is claimed.";
+
     private final Workspace workspace;
 
     GuidePages(Workspace workspace) {
@@ -42,6 +44,16 @@ final class GuidePages {
 
     private void show(Context request, Map<String, List<String>> said, String trouble) {
         Form form = form(said);
+        if (form.text("words").isBlank()) {
+            boolean typed = said.containsKey("words");
+            request.status(typed ? 400 : 200);
+            Doors.show(
+                    request,
+                    workspace,
+                    typed ? Doors.Trouble.withClaim(NOTHING_CLAIMED) : Doors.Trouble.NONE,
+                    form);
+            return;
+        }
         String wrong = trouble;
         Guided guided = guide(form.text("words"), Map.of());
         try {
@@ -63,9 +75,6 @@ final class GuidePages {
     }
 
     private Guided guide(String words, Map<String, String> answers) {
-        if (words.isBlank()) {
-            throw Refusal.badRequest("Write down what is claimed, on the first page.");
-        }
         return ClaimGuide.to(workspace.methods().all()).guide(words, answers);
     }
 

@@ -77,7 +77,9 @@ class GuidePagesTest {
 
     @Test
     void saysWhatIsMissingOrWrong() {
-        assertThat(served.get("/claims/guide").statusCode()).isEqualTo(400);
+        HttpResponse<String> none = served.get("/claims/guide?words=");
+        assertThat(none.statusCode()).isEqualTo(400);
+        assertThat(none.body()).contains("Write down what is claimed.", "I have a claim");
         HttpResponse<String> wrong =
                 served.get("/claims/guide?" + WORDS + "&a.stronger.how=by+magic");
         assertThat(wrong.statusCode()).isEqualTo(400);

@@ -112,18 +112,26 @@ public record Material(
                             Written.change(
                                     Amount.of(section.ratio()), section.low(), section.high())))
                     .append(' ')
-                    .append(conclusion(beyond)
-                            .with("interval", Written.changes(beyond.low(), beyond.high())));
+                    .append(conclusion(beyond));
         }
         return text.toString().strip();
     }
 
-    private static Sentence conclusion(Gain beyond) {
+    private static String conclusion(Gain beyond) {
         if (beyond.low().orElse(0) > 1) {
-            return Sentence.BEYOND_SECTION;
+            return Sentence.BEYOND_SECTION.with(
+                    "interval", Written.changes(beyond.low(), beyond.high()));
         }
         return beyond.high().orElse(Double.POSITIVE_INFINITY) < 1
-                ? Sentence.SHORT_OF_SECTION
-                : Sentence.NOTHING_BEYOND_SECTION;
+                ? Sentence.SHORT_OF_SECTION.with(
+                        "interval",
+                        Written.changes(shortfall(beyond.high()), shortfall(beyond.low())))
+                : Sentence.NOTHING_BEYOND_SECTION.with(
+                        "interval", Written.changes(beyond.low(), beyond.high()));
+    }
+
+    /** What is 10 % less falls short by 10 %. */
+    private static Amount shortfall(Amount end) {
+        return end instanceof Amount.Known known ? Amount.of(2 - known.value()) : end;
     }
 }
