@@ -92,7 +92,7 @@ final class ArchiveOutput {
 
     private static String estimate(Gain gain) {
         return gain.estimate().isPresent()
-                ? change(
+                ? Written.effect(
                         gain.kind(),
                         gain.property().unit().symbol(),
                         gain.estimate().getAsDouble())
@@ -110,17 +110,9 @@ final class ArchiveOutput {
     }
 
     private static String end(Effect kind, String unit, Amount amount) {
-        return amount instanceof Amount.Known known ? change(kind, unit, known.value()) : "open";
-    }
-
-    private static String change(Effect kind, String unit, double value) {
-        return switch (kind) {
-            case RATIO -> Written.ratioChange(value);
-            case SHARE -> Written.number(100 * value, 3) + " points";
-            case DIFFERENCE, LEVEL -> Written.number(value, 3) + (unit.isEmpty() ? "" : " " + unit);
-            case RATE -> Written.number(value, 3) + " times";
-            case RANK -> Written.number(value, 3);
-        };
+        return amount instanceof Amount.Known known
+                ? Written.effect(kind, unit, known.value())
+                : "open";
     }
 
     private void differing(List<String> sentences) {
@@ -318,8 +310,8 @@ final class ArchiveOutput {
         String unit = gain.property().unit().symbol();
         return "%s (%s to %s)"
                 .formatted(
-                        change(gain.kind(), unit, estimate.value()),
-                        change(gain.kind(), unit, estimate.low()),
-                        change(gain.kind(), unit, estimate.high()));
+                        Written.effect(gain.kind(), unit, estimate.value()),
+                        Written.effect(gain.kind(), unit, estimate.low()),
+                        Written.effect(gain.kind(), unit, estimate.high()));
     }
 }

@@ -19,13 +19,10 @@ import org.twinbar.study.KeptCalibration;
 import org.twinbar.study.KeptInstrument;
 import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code twinbar instrument}: what readings are read on, and how well it is known. */
 @Command(
@@ -40,22 +37,7 @@ import picocli.CommandLine.Spec;
             InstrumentCommand.ListAll.class,
             InstrumentCommand.Show.class,
         })
-final class InstrumentCommand implements Runnable {
-
-    private static final String WHO = "command line";
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
-    @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(),
-                    "say what to do: add, calibrate, withdraw, zero, list or show");
-        }
-    }
+final class InstrumentCommand extends HoldsCommands {
 
     /** Describes an instrument. */
     @Command(
@@ -120,7 +102,7 @@ final class InstrumentCommand implements Runnable {
             try (Workspace open = context.open(workspace.folder)) {
                 KeptInstrument added = open.instruments()
                         .add(
-                                Act.by(WHO),
+                                Act.by(StudyCommand.WHO),
                                 new InstrumentSheet(
                                         name, kind, unit, resolution, valid, limit, note));
                 context.terminal().out().println(added.name());
@@ -219,7 +201,7 @@ final class InstrumentCommand implements Runnable {
                 Instruments instruments = open.instruments();
                 KeptInstrument kept = instruments.get(instrument);
                 LocalDate day = date == null ? instruments.today() : CalibrationSheet.date(date);
-                Act act = Act.by(WHO);
+                Act act = Act.by(StudyCommand.WHO);
                 KeptInstrument now = instruments.calibrate(
                         act,
                         kept,
@@ -307,7 +289,8 @@ final class InstrumentCommand implements Runnable {
                             "'%s' was not calibrated on %s".formatted(kept.name(), day));
                 }
                 KeptCalibration last = done.get(done.size() - 1);
-                KeptInstrument now = instruments.withdraw(Act.by(WHO), kept, last.id(), why);
+                KeptInstrument now =
+                        instruments.withdraw(Act.by(StudyCommand.WHO), kept, last.id(), why);
                 context.terminal().out().print(InstrumentText.of(now));
             }
             return Cli.DONE;
@@ -352,8 +335,8 @@ final class InstrumentCommand implements Runnable {
             try (Workspace open = context.openThere(workspace.folder)) {
                 Instruments instruments = open.instruments();
                 LocalDate day = date == null ? instruments.today() : CalibrationSheet.date(date);
-                KeptInstrument kept =
-                        instruments.checkZero(Act.by(WHO), instruments.get(name), day, reading);
+                KeptInstrument kept = instruments.checkZero(
+                        Act.by(StudyCommand.WHO), instruments.get(name), day, reading);
                 context.terminal().out().print(InstrumentText.of(kept));
             }
             return Cli.DONE;

@@ -15,13 +15,10 @@ import org.twinbar.study.Making;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code twinbar plan}: settles how specimens are made before anything breaks. */
 @Command(
@@ -39,20 +36,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.Fill.class,
             PlanCommand.OpenKey.class,
         })
-final class PlanCommand implements Runnable {
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
-    @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(),
-                    "say what to do: controls, numbers, make, show, pilots, seal, start, fill or open");
-        }
-    }
+final class PlanCommand extends HoldsCommands {
 
     /** A study of a workspace, as most of these commands name it. */
     static final class OfStudy {

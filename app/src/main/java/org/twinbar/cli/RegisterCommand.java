@@ -28,9 +28,7 @@ import org.twinbar.study.Workspace;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code twinbar register}: what was done to specimens of a plan, and what they measure. */
 @Command(
@@ -45,20 +43,7 @@ import picocli.CommandLine.Spec;
             RegisterClockCommand.class,
             RegisterFilmCommand.class,
         })
-final class RegisterCommand implements Runnable {
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
-    @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(),
-                    "say what to do: done, measured, fate, photo, clock or film");
-        }
-    }
+final class RegisterCommand extends HoldsCommands {
 
     /** Which specimens. */
     static final class Which {

@@ -25,13 +25,10 @@ import org.twinbar.specimen.StandardShapes;
 import org.twinbar.study.Making;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code twinbar sheets}: paper for the bench, of a table of specimens or of a study's plan. */
 @Command(
@@ -44,18 +41,11 @@ import picocli.CommandLine.Spec;
             SheetsCommand.Treat.class,
             SheetsCommand.Label.class,
         })
-final class SheetsCommand implements Runnable {
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
+final class SheetsCommand extends HoldsCommands {
 
     @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "say what to set: test, print, treat or labels");
-        }
+    String verb() {
+        return "set";
     }
 
     /** Which specimens, and where the paper goes. */

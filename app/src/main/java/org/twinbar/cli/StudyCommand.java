@@ -8,13 +8,10 @@ import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.StudyFile;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code twinbar study}: the studies of a workspace. */
 @Command(
@@ -32,22 +29,9 @@ import picocli.CommandLine.Spec;
             StudyCheck.class,
             StudyPublish.class,
         })
-final class StudyCommand implements Runnable {
+final class StudyCommand extends HoldsCommands {
 
     static final String WHO = "command line";
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
-    @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(),
-                    "say what to do: new, list, import, show, ask, export, check or publish");
-        }
-    }
 
     /** Makes an empty study. */
     @Command(

@@ -87,6 +87,21 @@ public final class Written {
         return withSign(change, change(change)) + THIN + "%";
     }
 
+    /**
+     * Returns a size of an effect, such as {@code +13 %}, {@code 3.2 K} or {@code 40 points}.
+     *
+     * @param unit of the property; empty for a plain number
+     */
+    public static String effect(org.twinbar.decision.Effect kind, String unit, double value) {
+        return switch (kind) {
+            case RATIO -> ratioChange(value);
+            case SHARE -> number(100 * value, 3) + " points";
+            case DIFFERENCE, LEVEL -> number(value, 3) + (unit.isEmpty() ? "" : " " + unit);
+            case RATE -> number(value, 3) + " times";
+            case RANK -> number(value, 3);
+        };
+    }
+
     /** Returns {@code +13 %} of a ratio, {@code +3.2 K} of a difference. */
     static String withSign(double value, String written) {
         boolean zero = written.chars().allMatch(c -> c == '0' || c == '.');

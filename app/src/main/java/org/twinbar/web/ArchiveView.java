@@ -137,14 +137,7 @@ public record ArchiveView(
     }
 
     private static String change(Gain gain, double value) {
-        return switch (gain.kind()) {
-            case RATIO -> Written.ratioChange(value);
-            case SHARE -> Written.number(100 * value, 3) + " points";
-            case DIFFERENCE, LEVEL ->
-                Written.number(value, 3) + " " + gain.property().unit().symbol();
-            case RATE -> Written.number(value, 3) + " times";
-            case RANK -> Written.number(value, 3);
-        };
+        return Written.effect(gain.kind(), gain.property().unit().symbol(), value);
     }
 
     private static String figure(List<Gain> gains, Optional<Together> together) {

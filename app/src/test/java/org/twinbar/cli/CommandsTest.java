@@ -331,6 +331,20 @@ class CommandsTest {
         assertThat(desk.type(command + "--help").done()).contains("Usage: twinbar");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "study|do: new, list, import, show, ask, evidence, export, check or publish",
+                "plan|do: controls, numbers, make, show, pilots, seal, start, fill or open",
+                "register|do: done, measured, fate, photo, clock or film",
+                "instrument|do: add, calibrate, withdraw, zero, list or show",
+                "sheets|set: test, print, treat or labels",
+            })
+    void commandThatHoldsOthersAsksForOneOfThem(String command, String says) {
+        desk.refuses(command, "say what to " + says);
+    }
+
     @Test
     void completionNamesEveryCommand() {
         assertThat(desk.type("completion").done())
