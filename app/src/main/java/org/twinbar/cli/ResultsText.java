@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Ends;
@@ -26,7 +27,9 @@ final class ResultsText {
         StringBuilder text = new StringBuilder();
         text.append(calculated.used().description().title()).append(". ");
         text.append(calculated.used().description().standard()).append("\n\n");
-        text.append(table(calculated)).append('\n');
+        Factors factors = Factors.of(calculated.specimens());
+        text.append(table(calculated, factors.differing()));
+        text.append(factors.sentence()).append('\n');
         text.append(missing(calculated));
         text.append(findings(calculated));
         text.append(standsOn(calculated));
@@ -35,12 +38,47 @@ final class ResultsText {
         return text.toString();
     }
 
-    private static String table(Calculated calculated) {
+    /**
+     * What tells specimens apart beside their group.
+     *
+     * @param differing factors that need a column
+     * @param alike factors that stand at one level for all, which are said once
+     */
+    private record Factors(List<String> differing, Map<String, String> alike) {
+
+        static Factors of(List<JudgedSpecimen> specimens) {
+            Map<String, Set<String>> levels = new LinkedHashMap<>();
+            for (JudgedSpecimen one : specimens) {
+                one.factors().keySet().forEach(it -> levels.put(it, new LinkedHashSet<>()));
+            }
+            levels.forEach((factor, its) -> specimens.forEach(
+                    one -> its.add(one.factors().getOrDefault(factor, ""))));
+            List<String> differing = new ArrayList<>();
+            Map<String, String> alike = new LinkedHashMap<>();
+            levels.forEach((factor, its) -> {
+                if (its.size() > 1) {
+                    differing.add(factor);
+                } else {
+                    alike.put(factor, its.iterator().next());
+                }
+            });
+            return new Factors(differing, alike);
+        }
+
+        /** Says what is alike, in a line; what nobody noted is not said. */
+        String sentence() {
+            String said = alike.entrySet().stream()
+                    .filter(it -> !it.getValue().isBlank())
+                    .map(it -> it.getKey().replace('_', ' ') + " " + it.getValue())
+                    .collect(Collectors.joining(", "));
+            return said.isEmpty() ? "" : ComparisonsText.wrapped("All of them: " + said + ".", "");
+        }
+    }
+
+    private static String table(Calculated calculated, List<String> factors) {
         List<Property> shown = calculated.used().description().properties().stream()
                 .filter(it -> calculated.specimens().stream().anyMatch(one -> has(one, it)))
                 .toList();
-        Set<String> factors = new LinkedHashSet<>();
-        calculated.specimens().forEach(it -> factors.addAll(it.factors().keySet()));
         List<String> header = new ArrayList<>(List.of("specimen", "group"));
         header.addAll(factors);
         shown.forEach(property -> header.add(heading(property)));
