@@ -3,6 +3,7 @@ package org.twinbar.method.curve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.twinbar.finding.Figures;
@@ -16,24 +17,24 @@ public final class CurveFindings {
 
     static final Finding.Kind PEAK_AT_LAST_POINT = Finding.Kind.warning(
             "peak-at-last-point",
-            "The largest force, %s, is the last row of the record, so the specimen may have"
-                    + " carried more; record until the force has dropped.");
+            "The largest %s, %s, is the last row of the record, so the specimen may have"
+                    + " carried more; record until the %s has dropped.");
     static final Finding.Kind SATURATED = Finding.Kind.serious(
             "saturated",
-            "The force rises steeply to %s and stands there for %s rows: the load cell or its"
+            "The %s rises steeply to %s and stands there for %s rows: the %s or its"
                     + " amplifier is at its end, so the specimen carried at least that.");
     static final Finding.Kind GRIP_SLIP = Finding.Kind.warning(
             "grip-slip",
-            "Before the peak the force dropped and came back %s, by up to %s: the grips"
-                    + " slipped, something cracked, or the machine paused; what was recorded"
-                    + " as stretch since is not all the specimen's.");
+            "Before the peak the %s dropped and came back %s, by up to %s: the grips"
+                    + " slipped, something cracked, or the machine paused; how far it had gone"
+                    + " since is not all the specimen's.");
     static final Finding.Kind COARSE_AT_PEAK = Finding.Kind.warning(
             "coarse-at-peak",
-            "Next to the peak the force changes by %s from one row to the next, so the true"
+            "Next to the peak the %s changes by %s from one row to the next, so the true"
                     + " peak may lie above the recorded one by some of that; sample faster.");
     static final Finding.Kind NOISY = Finding.Kind.warning(
             "noisy-force",
-            "The force jumps by %s (standard deviation) from row to row, and a peak picked"
+            "The %s jumps by %s (standard deviation) from row to row, and a peak picked"
                     + " from noise is too high; shield the cable or average in the logger.");
     static final Finding.Kind GAP = Finding.Kind.warning(
             "gap-in-record",
@@ -47,12 +48,12 @@ public final class CurveFindings {
             "rows-without-number", "%s of the record without a number %s passed over.");
     static final Finding.Kind UPSIDE_DOWN = Finding.Kind.serious(
             "force-negative",
-            "The force runs to %s, further below zero than above: the sign of the load cell is"
+            "The %s runs to %s, further below zero than above: the sign of the %s is"
                     + " turned round. Nothing was calculated; turn the sign and read it again.");
     static final Finding.Kind ZERO_AFTER_BREAK = Finding.Kind.warning(
             "zero-after-break",
-            "Behind the break the force stands at %s instead of zero: tare the load cell"
-                    + " before each pull, or give its zero as a source of error.");
+            "Behind the break the %s stands at %s instead of zero: tare the %s"
+                    + " before each specimen, or give its zero as a source of error.");
 
     private static final double COARSE_SHARE = 0.01;
     private static final double NOISE_SHARE = 0.01;
@@ -65,35 +66,68 @@ public final class CurveFindings {
     private static final int ROWS_AFTER_BREAK = 10;
     private static final int PLACES = 401;
 
+    private final Channel channel;
     private final LoadCurve curve;
     private final Trace force;
     private final int peak;
     private final double noise;
     private final List<Finding> found = new ArrayList<>();
 
-    private CurveFindings(Trace force, int peak, double noise) {
+    private CurveFindings(Readings readings, Channel channel, int peak) {
+        this.channel = channel;
+        this.force = readings.trace(channel);
         this.curve = LoadCurve.of(force);
-        this.force = force;
         this.peak = peak;
-        this.noise = noise;
+        this.noise = noise(readings, channel, peak);
     }
 
-    /** Why a record that {@link #provesNoPeak} gives a lower bound. */
-    public static final String NO_PEAK = "a record of one or two rows proves no peak";
-
-    /** Returns whether a record is too short to have a row on either side of its largest force. */
-    public static boolean provesNoPeak(Readings readings, Channel force) {
-        return readings.trace(force).size() < FEWEST_ROWS_OF_A_PEAK;
-    }
-
-    /** Returns what is to be said of a record of force (N) with its peak on a row. */
-    public static List<Finding> of(Trace force, int peak, double noise) {
-        CurveFindings findings = new CurveFindings(force, peak, noise);
+    /**
+     * Returns what is to be said of a record of force or torque.
+     *
+     * @param peak row of its largest value, or where a person put it
+     */
+    public static List<Finding> of(Readings readings, Channel channel, int peak) {
+        CurveFindings findings = new CurveFindings(readings, channel, peak);
         findings.lookForLostRows();
         findings.lookAtPeak();
         findings.lookForSlips();
         findings.lookBehindBreak();
         return List.copyOf(findings.found);
+    }
+
+    /** As {@link #of}, of a record in which it is usual to fall and come back, as in a peel. */
+    public static List<Finding> ofJerks(Readings readings, Channel channel, int peak) {
+        CurveFindings findings = new CurveFindings(readings, channel, peak);
+        findings.lookForLostRows();
+        findings.lookAtPeak();
+        findings.lookBehindBreak();
+        return List.copyOf(findings.found);
+    }
+
+    /** Returns the noise of a record up to its peak, in the channel's unit; calculated once. */
+    public static double noise(Readings readings, Channel channel, int peak) {
+        return readings.once(
+                "noise of " + channel.name(),
+                Double.class,
+                () -> Noise.of(readings.trace(channel), 0, peak));
+    }
+
+    /** Returns why the largest value of a record is a lower bound; empty where it is the peak. */
+    public static Optional<String> bound(Readings readings, Channel channel, int peak) {
+        String reason = readings.once(
+                "bound of " + channel.name(),
+                String.class,
+                () -> boundOf(readings.trace(channel), channel, peak));
+        return reason.isEmpty() ? Optional.empty() : Optional.of(reason);
+    }
+
+    private static String boundOf(Trace force, Channel channel, int peak) {
+        if (isSaturated(force, peak)) {
+            return "the %s was at its end".formatted(channel.instrument().word());
+        }
+        return force.size() < FEWEST_ROWS_OF_A_PEAK
+                ? "a record of one or two rows proves no peak"
+                : "";
     }
 
     /** Returns what is to be said of the clock of a record, in s, up to the row behind its peak. */
@@ -120,14 +154,25 @@ public final class CurveFindings {
         return backwards > 0 ? Optional.of(TIME_FALLS.with(times(backwards))) : Optional.empty();
     }
 
-    /** Returns whether the force runs further below zero than above it. */
-    public static boolean isUpsideDown(Trace force) {
-        return -smallest(force) > Math.max(0, force.get(force.rowOfLargest()));
+    /** Returns whether a record runs further below zero than above it. */
+    public static boolean isUpsideDown(Readings readings, Channel channel) {
+        return readings.once(channel.name() + " upside down", Boolean.class, () -> {
+            Trace force = readings.trace(channel);
+            return -smallest(force) > Math.max(0, force.get(force.rowOfLargest()));
+        });
     }
 
-    /** Returns the finding for a force of the wrong sign. */
-    public static Finding upsideDown(Trace force) {
-        return UPSIDE_DOWN.with(newtons(smallest(force)));
+    /** Returns why nothing is calculated from a record of the wrong sign. */
+    public static String wrongSign(Channel channel) {
+        return "the %s is negative throughout: its sign is turned round".formatted(word(channel));
+    }
+
+    /** Returns the finding for a record of the wrong sign. */
+    public static Finding upsideDown(Readings readings, Channel channel) {
+        return UPSIDE_DOWN.with(
+                word(channel),
+                figure(channel, smallest(readings.trace(channel))),
+                channel.instrument().word());
     }
 
     /**
@@ -137,7 +182,7 @@ public final class CurveFindings {
      * steps up over as many rows before them; a saturated one comes up steeply. The limit of 25
      * steps is our own; a parabola comes up 8.
      */
-    public static boolean isSaturated(Trace force, int peak) {
+    static boolean isSaturated(Trace force, int peak) {
         int flat = flatRows(force, peak);
         int before = Math.max(0, peak - flat);
         if (flat < FLAT_ROWS) {
@@ -175,17 +220,22 @@ public final class CurveFindings {
     private void lookAtPeak() {
         double largest = force.get(peak);
         if (isSaturated(force, peak)) {
-            found.add(SATURATED.with(newtons(largest), flatRows(force, peak)));
+            found.add(SATURATED.with(
+                    word(channel),
+                    figure(channel, largest),
+                    flatRows(force, peak),
+                    channel.instrument().word()));
         } else if (peak == force.size() - 1) {
-            found.add(PEAK_AT_LAST_POINT.with(newtons(largest)));
+            found.add(PEAK_AT_LAST_POINT.with(
+                    word(channel), figure(channel, largest), word(channel)));
         } else if (peak > 0) {
             double step = largest - force.get(peak - 1);
             if (step > COARSE_SHARE * largest) {
-                found.add(COARSE_AT_PEAK.with(newtons(step)));
+                found.add(COARSE_AT_PEAK.with(word(channel), figure(channel, step)));
             }
         }
         if (noise > NOISE_SHARE * largest) {
-            found.add(NOISY.with(newtons(noise)));
+            found.add(NOISY.with(word(channel), figure(channel, noise)));
         }
     }
 
@@ -208,7 +258,7 @@ public final class CurveFindings {
             }
         }
         if (slips > 0) {
-            found.add(GRIP_SLIP.with(times(slips), newtons(deepest)));
+            found.add(GRIP_SLIP.with(word(channel), times(slips), figure(channel, deepest)));
         }
     }
 
@@ -224,7 +274,8 @@ public final class CurveFindings {
         }
         double rest = sum / ROWS_AFTER_BREAK;
         if (Math.abs(rest) > ZERO_SHARE * force.get(peak)) {
-            found.add(ZERO_AFTER_BREAK.with(newtons(rest)));
+            found.add(ZERO_AFTER_BREAK.with(
+                    word(channel), figure(channel, rest), channel.instrument().word()));
         }
     }
 
@@ -255,7 +306,13 @@ public final class CurveFindings {
         return count == 1 ? "once" : count + " times";
     }
 
-    private static String newtons(double value) {
-        return Figures.three(value) + " N";
+    /** Returns what was recorded, as it stands within a sentence. */
+    private static String word(Channel channel) {
+        String label = channel.label();
+        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+    }
+
+    private static String figure(Channel channel, double value) {
+        return Figures.three(value) + " " + channel.unit().symbol();
     }
 }

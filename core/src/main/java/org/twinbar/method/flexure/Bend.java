@@ -10,7 +10,6 @@ import org.twinbar.method.Yield;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Line;
 import org.twinbar.method.curve.LoadCurve;
-import org.twinbar.method.curve.Noise;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
 
@@ -35,9 +34,8 @@ final class Bend {
     }
 
     void calculate() {
-        double noise = readings.once("noise", Double.class, () -> Noise.of(force, 0, peak));
         if (readings.atRest()) {
-            CurveFindings.of(force, peak, noise).forEach(out::found);
+            CurveFindings.of(readings, BendForm.FORCE, peak).forEach(out::found);
             BendFindings.ofBar(readings, out);
         }
         OptionalInt collapse =

@@ -97,7 +97,7 @@ final class BendForm {
 
     static final Description DESCRIPTION = new Description(
             "flexure",
-            2,
+            3,
             "Three-point flexure",
             "In the manner of ISO 178:2019 and ASTM D790-17; without a class-1 machine and a"
                     + " deflection gauge it is not a test to either.",

@@ -52,18 +52,24 @@ public final class Flexure implements TestMethod {
             out.restMissing("the curve has no rows");
             return;
         }
-        if (readings.once("upside down", Boolean.class, () -> CurveFindings.isUpsideDown(force))) {
-            out.found(CurveFindings.upsideDown(force));
-            out.restMissing("the force is negative throughout: its sign is turned round");
+        if (CurveFindings.isUpsideDown(readings, BendForm.FORCE)) {
+            out.found(CurveFindings.upsideDown(readings, BendForm.FORCE));
+            out.restMissing(CurveFindings.wrongSign(BendForm.FORCE));
             return;
         }
-        int peak = readings.mark(BendForm.PEAK, () -> OptionalInt.of(force.rowOfLargest()))
-                .getAsInt();
+        int peak = peak(readings);
         if (!(force.get(peak) > 0)) {
             out.restMissing("the force never rises above zero");
             return;
         }
         new Bend(readings, out, force, peak).calculate();
+    }
+
+    private static int peak(Readings readings) {
+        return readings.mark(
+                        BendForm.PEAK,
+                        () -> OptionalInt.of(readings.trace(BendForm.FORCE).rowOfLargest()))
+                .getAsInt();
     }
 
     /** Returns the bar as it was bent; empty where span or section are not known. */
@@ -126,8 +132,8 @@ public final class Flexure implements TestMethod {
                 && readings.word(BendForm.BROKE_AT).equals(BendForm.OUTSIDE)) {
             return Optional.of(OUTSIDE_THIRD);
         }
-        return readings.has(BendForm.FORCE) && CurveFindings.provesNoPeak(readings, BendForm.FORCE)
-                ? Optional.of(CurveFindings.NO_PEAK)
+        return readings.has(BendForm.FORCE)
+                ? CurveFindings.bound(readings, BendForm.FORCE, peak(readings))
                 : Optional.empty();
     }
 }

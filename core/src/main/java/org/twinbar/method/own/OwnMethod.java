@@ -1,5 +1,8 @@
 package org.twinbar.method.own;
 
+import static org.twinbar.instrument.Kind.LOAD_CELL;
+import static org.twinbar.instrument.Kind.TORQUE_SENSOR;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
@@ -23,6 +27,7 @@ import org.twinbar.method.Readings;
 import org.twinbar.method.Setting;
 import org.twinbar.method.TestMethod;
 import org.twinbar.method.Yield;
+import org.twinbar.method.curve.CurveFindings;
 
 /** Makes a test method of what a person wrote down. */
 public final class OwnMethod {
@@ -30,6 +35,10 @@ public final class OwnMethod {
     static final Finding.Kind OUT_OF_VALIDITY = Finding.Kind.warning(
             "outside-method",
             "%s is %s; the method was written for %s, and beyond that its formula may not hold.");
+
+    /** What is recorded on these rises to a peak when something gives way. */
+    private static final Set<org.twinbar.instrument.Kind> LOADS =
+            Set.of(LOAD_CELL, TORQUE_SENSOR);
 
     /** Curve functions read every row, in every world. */
     private static final int MOST_CURVE_FUNCTIONS = 20;
@@ -85,9 +94,14 @@ public final class OwnMethod {
                     List.copyOf(marks),
                     plan.results().stream().map(OwnPlan.Wanted::property).toList(),
                     plan.cautions());
+            List<Channel> loads = channels.values().stream()
+                    .filter(channel -> LOADS.contains(channel.instrument()))
+                    .filter(channel -> marks.contains(Evaluation.peakOf(channel)))
+                    .toList();
             return new Checked(
                     description,
                     Map.copyOf(channels),
+                    loads,
                     List.copyOf(numbers),
                     List.copyOf(calculated));
         }
@@ -189,9 +203,15 @@ public final class OwnMethod {
     /** A value that follows from others; a property's where it has one. */
     private record Calculated(String name, Optional<Property> property, Limits valid, Term term) {}
 
+    /**
+     * A method whose formulas were found good.
+     *
+     * @param loads the channels of force or torque whose peak a formula takes
+     */
     private record Checked(
             Description description,
             Map<String, Channel> channels,
+            List<Channel> loads,
             List<Numbered> numbers,
             List<Calculated> calculated)
             implements TestMethod {
@@ -221,7 +241,20 @@ public final class OwnMethod {
             for (Calculated value : calculated) {
                 calculate(value, readings, evaluation, reasons, out);
             }
+            if (readings.atRest()) {
+                loads.forEach(load -> findings(readings, load, out));
+            }
             return out.build();
+        }
+
+        /** A curve of force is looked at as one of any other method. */
+        private static void findings(Readings readings, Channel load, Outcome.Builder out) {
+            OptionalInt peak = readings.has(load)
+                    ? readings.marks().getOrDefault(Evaluation.peakOf(load), OptionalInt.empty())
+                    : OptionalInt.empty();
+            if (peak.isPresent()) {
+                CurveFindings.of(readings, load, peak.getAsInt()).forEach(out::found);
+            }
         }
 
         private static void calculate(

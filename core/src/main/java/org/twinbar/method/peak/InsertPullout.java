@@ -50,7 +50,7 @@ public final class InsertPullout implements TestMethod {
 
     private static final Description DESCRIPTION = new Description(
             "insert-pullout",
-            1,
+            2,
             "Pulling an insert out",
             "Common practice, no standard: the print is held by a ring wider than twice the"
                     + " insert, and a screw in it is pulled straight out.",
@@ -81,9 +81,9 @@ public final class InsertPullout implements TestMethod {
     @Override
     public Outcome calculate(Readings readings) {
         Outcome.Builder out = Outcome.of(DESCRIPTION);
-        OptionalDouble force = PEAK.of(readings);
+        OptionalDouble force = PEAK.of(readings, out);
         if (force.isEmpty()) {
-            return out.restMissing("no force was read").build();
+            return out.build();
         }
         double value = force.getAsDouble();
         out.put(PULLOUT, PEAK.asGiven(readings, GAVE, CAME_OUT, value));

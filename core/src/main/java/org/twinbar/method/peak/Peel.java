@@ -69,7 +69,7 @@ public final class Peel implements TestMethod {
 
     private static final Description DESCRIPTION = new Description(
             "peel",
-            1,
+            2,
             "Peeling a film off",
             "In the manner of ISO 11339 (from memory), but with a strip of the coat itself, often"
                     + " shorter than the standard's: state the angle, the speed and the width.",
@@ -96,9 +96,9 @@ public final class Peel implements TestMethod {
     @Override
     public Outcome calculate(Readings readings) {
         Outcome.Builder out = Outcome.of(DESCRIPTION);
-        OptionalDouble peak = PEAK.of(readings);
+        OptionalDouble peak = PEAK.of(readings, out);
         if (peak.isEmpty()) {
-            return out.restMissing("no force was read").build();
+            return out.build();
         }
         if (!readings.has(WIDTH)) {
             return out.restMissing("the width of the strip was not measured").build();
@@ -107,6 +107,9 @@ public final class Peel implements TestMethod {
         if (!readings.has(TRACE)) {
             double mean = peak.getAsDouble() / width;
             out.put(STRENGTH, PEAK.asGiven(readings, GAVE, PEELED, mean));
+            if (readings.atRest()) {
+                PEAK.findInJerks(readings, peak.getAsDouble(), out);
+            }
             return out.missing(LARGEST, "there is no curve to take the largest force from")
                     .build();
         }
@@ -117,6 +120,7 @@ public final class Peel implements TestMethod {
         out.put(STRENGTH, PEAK.asGiven(readings, GAVE, PEELED, mean / width));
         out.put(LARGEST, PEAK.asGiven(readings, GAVE, PEELED, peak.getAsDouble() / width));
         if (readings.atRest()) {
+            PEAK.findInJerks(readings, peak.getAsDouble(), out);
             find(force, from, to, mean, out);
         }
         return out.build();

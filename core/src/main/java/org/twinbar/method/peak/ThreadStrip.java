@@ -42,7 +42,7 @@ public final class ThreadStrip implements TestMethod {
 
     private static final Description DESCRIPTION = new Description(
             "thread-strip",
-            1,
+            2,
             "Stripping a printed thread",
             "Common practice, no standard: a screw is turned in until it stops against a washer,"
                     + " and on until the thread gives.",
@@ -72,9 +72,9 @@ public final class ThreadStrip implements TestMethod {
     @Override
     public Outcome calculate(Readings readings) {
         Outcome.Builder out = Outcome.of(DESCRIPTION);
-        OptionalDouble torque = PEAK.of(readings);
+        OptionalDouble torque = PEAK.of(readings, out);
         if (torque.isEmpty()) {
-            return out.restMissing("no torque was read").build();
+            return out.build();
         }
         double value = torque.getAsDouble();
         out.put(STRIP_TORQUE, PEAK.asGiven(readings, GAVE, STRIPPED, value));

@@ -12,7 +12,6 @@ import org.twinbar.method.Yield;
 import org.twinbar.method.curve.CurveFindings;
 import org.twinbar.method.curve.Line;
 import org.twinbar.method.curve.LoadCurve;
-import org.twinbar.method.curve.Noise;
 import org.twinbar.method.curve.OffsetLine;
 import org.twinbar.method.curve.SlopeWindow;
 import org.twinbar.method.curve.Toe;
@@ -50,26 +49,22 @@ final class Pull {
         }
         int peak = readings.mark(PullForm.PEAK, () -> OptionalInt.of(force.rowOfLargest()))
                 .getAsInt();
-        if (readings.once("upside down", Boolean.class, () -> CurveFindings.isUpsideDown(force))) {
-            out.found(CurveFindings.upsideDown(force));
-            out.restMissing("the force is negative throughout: its sign is turned round");
+        if (CurveFindings.isUpsideDown(readings, PullForm.FORCE)) {
+            out.found(CurveFindings.upsideDown(readings, PullForm.FORCE));
+            out.restMissing(CurveFindings.wrongSign(PullForm.FORCE));
             return;
         }
         if (!(force.get(peak) > 0)) {
             out.restMissing("the force never rises above zero");
             return;
         }
-        double noise = readings.once("noise", Double.class, () -> Noise.of(force, 0, peak));
-        Bound bound = Bound.ofBreak(readings);
-        if (readings.once(
-                "saturated", Boolean.class, () -> CurveFindings.isSaturated(force, peak))) {
-            bound = bound.or(new Bound("the load cell was at its end"));
-        }
-        if (CurveFindings.provesNoPeak(readings, PullForm.FORCE)) {
-            bound = bound.or(new Bound(CurveFindings.NO_PEAK));
-        }
+        double noise = CurveFindings.noise(readings, PullForm.FORCE, peak);
+        Bound bound = Bound.ofBreak(readings)
+                .or(CurveFindings.bound(readings, PullForm.FORCE, peak)
+                        .map(Bound::new)
+                        .orElse(Bound.NONE));
         if (readings.atRest()) {
-            CurveFindings.of(force, peak, noise).forEach(out::found);
+            CurveFindings.of(readings, PullForm.FORCE, peak).forEach(out::found);
             PullFindings.ofBreak(readings, out);
         }
         stretch(peak, noise, bound);

@@ -156,6 +156,18 @@ class FlexureTest {
     }
 
     @Test
+    void aLoadCellAtItsEndMakesABound() {
+        double[] force = new double[206];
+        for (int row = 0; row < 206; row++) {
+            force[row] = row <= 200 ? Math.min(row, 100) : 0;
+        }
+        Result result = Bent.bend(Bent.bar().channel(BendForm.FORCE, force));
+        assertThat(Exactly.found(result, "saturated")).isTrue();
+        assertThat(result.yields().get(BendForm.PEAK_FORCE_OUT))
+                .isEqualTo(new Yield.AtLeast(100, "the load cell was at its end"));
+    }
+
+    @Test
     void findingsOfTheBar() {
         assertThat(text(
                         Bent.straight(Bent.bar().number(BendForm.SPAN, 40), 40, 2),

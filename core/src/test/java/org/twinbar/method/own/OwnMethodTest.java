@@ -64,6 +64,27 @@ class OwnMethodTest {
                         "S1 force at peak resolution");
     }
 
+    /** What any record of force may show is said of one's own as well. */
+    @Test
+    void aCurveOfForceIsLookedAtLikeAnyOther() {
+        TestMethod method = Planned.sample();
+        double[] clipped = new double[100];
+        double[] travel = new double[100];
+        for (int row = 0; row < 100; row++) {
+            clipped[row] = Math.min(2 * row, 120);
+            travel[row] = row;
+        }
+        Result result = Result.of(
+                method,
+                Planned.specimen()
+                        .number(Planned.input(method, "width"), 10)
+                        .number(Planned.input(method, "thickness"), 4)
+                        .channel(Planned.channel(method, "force"), clipped)
+                        .channel(Planned.channel(method, "travel"), travel)
+                        .build());
+        assertThat(result.findings()).extracting(Finding::code).containsExactly("saturated");
+    }
+
     @Test
     void averagesRowsThatHaveANumber() {
         TestMethod method = Planned.begin()

@@ -3,6 +3,7 @@ package org.twinbar.method.peak;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.twinbar.finding.Finding;
@@ -138,15 +139,96 @@ class PeakTest {
                 .startsWith("While it peeled the force went from 1.00 to 8.00 N");
     }
 
+    /** A rise in 200 steps of 1 %, and a collapse. */
+    private static double[] smooth(double largest) {
+        double[] rows = new double[240];
+        for (int row = 0; row <= 200; row++) {
+            rows[row] = largest * row / 200;
+        }
+        return rows;
+    }
+
+    private static Result torque(double[] rows) {
+        return Result.of(
+                new ThreadStrip(), part().channel(ThreadStrip.TRACE, rows).build());
+    }
+
+    @Test
+    void aSoundCurveHasNothingToSay() {
+        assertThat(torque(smooth(2.5)).findings()).isEmpty();
+        assertThat(texts(new InsertPullout(), part().channel(InsertPullout.TRACE, smooth(900))))
+                .isEmpty();
+    }
+
     @Test
     void thePeakIsTheLastRow() {
-        assertThat(texts(
-                        new ThreadStrip(),
-                        part().channel(ThreadStrip.TRACE, new double[] {0.1, 1, 2.5})))
-                .containsExactly("The largest value, 2.50 N·m, is the last row of the record, so it"
-                        + " may have gone on to rise; record until it has dropped.");
-        assertThat(texts(new InsertPullout(), part().channel(InsertPullout.TRACE, RISES_AND_FALLS)))
-                .isEmpty();
+        Result result = torque(Arrays.copyOf(smooth(2.5), 201));
+        assertThat(Exactly.found(result, "peak-at-last-point")).isTrue();
+        assertThat(result.findings().get(0).text())
+                .isEqualTo("The largest torque, 2.50 N·m, is the last row of the record, so the"
+                        + " specimen may have carried more; record until the torque has dropped.");
+    }
+
+    @Test
+    void anInstrumentAtItsEndMakesABound() {
+        double[] clipped =
+                Arrays.stream(smooth(2.5)).map(value -> Math.min(value, 2)).toArray();
+        Result result = torque(clipped);
+        assertThat(Exactly.found(result, "saturated")).isTrue();
+        assertThat(result.findings().get(0).text())
+                .startsWith("The torque rises steeply to 2.00 N·m and stands there for 41 rows:"
+                        + " the torque sensor or its amplifier is at its end");
+        assertThat(result.yields().get(ThreadStrip.STRIP_TORQUE))
+                .isEqualTo(new Yield.AtLeast(2, "the torque sensor was at its end"));
+    }
+
+    @Test
+    void aCurveMayBeTooCoarseOrTooNoisyOrSlip() {
+        assertThat(Exactly.found(torque(new double[] {0, 0.5, 1, 1.5, 2, 1, 0}), "coarse-at-peak"))
+                .isTrue();
+        double[] noisy = smooth(2.5);
+        for (int row = 1; row < 200; row++) {
+            noisy[row] += row % 2 == 0 ? 0.1 : -0.1;
+        }
+        assertThat(Exactly.found(torque(noisy), "noisy-force")).isTrue();
+        double[] slipped = smooth(2.5);
+        for (int row = 100; row < 110; row++) {
+            slipped[row] *= 0.8;
+        }
+        assertThat(Exactly.found(torque(slipped), "grip-slip")).isTrue();
+    }
+
+    @Test
+    void aSignThatIsTurnedRoundGivesNothing() {
+        double[] negative =
+                Arrays.stream(smooth(900)).map(value -> -value).toArray();
+        Readings.Builder readings = part().channel(InsertPullout.TRACE, negative);
+        assertThat(texts(new InsertPullout(), readings))
+                .singleElement()
+                .asString()
+                .startsWith("The force runs to -900 N, further below zero than above");
+        assertThat(found(new InsertPullout(), readings, InsertPullout.PULLOUT))
+                .isEqualTo(new Yield.Missing(
+                        "the force is negative throughout: its sign is turned round"));
+    }
+
+    /** A bond lets go and holds again for as long as it peels; only the end of the cell counts. */
+    @Test
+    void jerksOfAPeelAreNoSlips() {
+        double[] force = new double[400];
+        for (int row = 0; row < 400; row++) {
+            force[row] = 5 + 0.5 * Math.sin(row / 10.0) + row / 400.0;
+        }
+        Result result = Result.of(
+                new Peel(),
+                part().channel(Peel.TRACE, force).number(Peel.WIDTH, 20).build());
+        assertThat(Exactly.found(result, "grip-slip")).isFalse();
+        Result clipped = Result.of(
+                new Peel(),
+                part().channel(Peel.TRACE, Arrays.copyOf(smooth(9), 201))
+                        .number(Peel.WIDTH, 20)
+                        .build());
+        assertThat(Exactly.found(clipped, "peak-at-last-point")).isTrue();
     }
 
     @Test
@@ -170,13 +252,6 @@ class PeakTest {
                                         .number(Peel.WIDTH, 20)
                                         .build()),
                         "peel-not-steady"))
-                .isTrue();
-        double[] rising = {0.1, 1, 2.5};
-        assertThat(Exactly.found(
-                        Result.of(
-                                new ThreadStrip(),
-                                part().channel(ThreadStrip.TRACE, rising).build()),
-                        "largest-at-last-row"))
                 .isTrue();
         assertThat(Exactly.found(
                         Result.of(
