@@ -32,6 +32,7 @@ class CoreArchitectureTest {
             "finding",
             "uncertainty",
             "instrument",
+            "picture",
             "specimen",
             "method",
             "treatment",
