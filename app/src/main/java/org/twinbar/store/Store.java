@@ -34,6 +34,7 @@ public final class Store implements AutoCloseable {
     private final Path folder;
     private final Handle handle;
     private final RawFiles files;
+    private final Arrivals arrivals = new Arrivals();
 
     private Store(Path folder, Handle handle, RawFiles files) {
         this.folder = folder;
@@ -152,6 +153,27 @@ public final class Store implements AutoCloseable {
         return query("aspect = :wanted", aspect);
     }
 
+    /**
+     * Returns the place of the last entry on a subject among all entries; 0 where there is none. As
+     * long as it stays the same, so does all that {@link #about} returns.
+     */
+    public synchronized long lastAbout(String subject) {
+        try {
+            return arrivals.lastAbout(handle, subject);
+        } catch (JdbiException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /** Returns the same of an aspect, on any subject. */
+    public synchronized long lastOf(String aspect) {
+        try {
+            return arrivals.lastOf(handle, aspect);
+        } catch (JdbiException e) {
+            throw unreadable(e);
+        }
+    }
+
     private List<Entry> query(String where, String wanted) {
         try {
             return handle.createQuery("SELECT " + COLUMNS + " FROM entry WHERE " + where
@@ -160,8 +182,12 @@ public final class Store implements AutoCloseable {
                     .map((row, context) -> entry(row))
                     .list();
         } catch (JdbiException e) {
-            throw new StoreException("can't read %s: %s".formatted(folder, cause(e)), e);
+            throw unreadable(e);
         }
+    }
+
+    private StoreException unreadable(JdbiException e) {
+        return new StoreException("can't read %s: %s".formatted(folder, cause(e)), e);
     }
 
     private static Entry entry(ResultSet row) throws SQLException {

@@ -1,13 +1,11 @@
 package org.twinbar.study;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.method.Property;
 import org.twinbar.method.Property.Scale;
-import org.twinbar.method.Yield;
 
 /**
  * The scatter of a property on this bench, as earlier studies show it.
@@ -24,26 +22,30 @@ public record EarlierScatter(double scatter, int df, List<String> studies) {
         studies = List.copyOf(studies);
     }
 
+    /** @param studies what specimens that were made alike gave, by the name of their study */
     static Optional<EarlierScatter> of(
-            List<JudgedStudy> studies, String method, Property property) {
+            Map<String, List<AlikeValues>> studies, String method, Property property) {
         double sum = 0;
         int df = 0;
         List<String> names = new ArrayList<>();
-        for (JudgedStudy study : studies) {
+        for (Map.Entry<String, List<AlikeValues>> study : studies.entrySet()) {
             int before = df;
-            for (List<Double> alike : groups(study, method, property).values()) {
-                double mean = mean(alike);
-                if (alike.size() < 2 || property.scale() == Scale.RATIO && !(mean > 0)) {
+            for (AlikeValues alike : study.getValue()) {
+                double mean = mean(alike.values());
+                if (!alike.method().equals(method)
+                        || !alike.property().equals(property)
+                        || alike.values().size() < 2
+                        || property.scale() == Scale.RATIO && !(mean > 0)) {
                     continue;
                 }
                 double unit = property.scale() == Scale.RATIO ? mean : 1;
-                for (double value : alike) {
+                for (double value : alike.values()) {
                     sum += (value - mean) * (value - mean) / (unit * unit);
                 }
-                df += alike.size() - 1;
+                df += alike.values().size() - 1;
             }
             if (df > before) {
-                names.add(study.name());
+                names.add(study.getKey());
             }
         }
         return df > 0 && sum > 0
@@ -53,23 +55,5 @@ public record EarlierScatter(double scatter, int df, List<String> studies) {
 
     private static double mean(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-    }
-
-    /** Specimens are alike that share their group and how they stood on the bed. */
-    private static Map<List<String>, List<Double>> groups(
-            JudgedStudy study, String method, Property property) {
-        Map<List<String>, List<Double>> groups = new LinkedHashMap<>();
-        for (JudgedSpecimen specimen : study.specimensOf(method)) {
-            Yield yield = specimen.result().yields().get(property);
-            if (specimen.counts() && yield instanceof Yield.Value value) {
-                groups.computeIfAbsent(
-                                List.of(
-                                        specimen.group(),
-                                        specimen.factors().getOrDefault("orientation", "")),
-                                it -> new ArrayList<>())
-                        .add(value.value());
-            }
-        }
-        return groups;
     }
 }

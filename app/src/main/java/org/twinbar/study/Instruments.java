@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.instrument.Calibration;
@@ -29,6 +30,10 @@ public final class Instruments implements Shelf {
     private final Store store;
     private final Clock clock;
     private final KeptShelf shelf;
+    private final Remembered<String, Long, List<Entry>> described =
+            new Remembered<>(Remembered.shareOfMemory(64), it -> 1_000L * it.size());
+    private final Remembered<String, Long, KeptInstrument> kept =
+            new Remembered<>(Remembered.shareOfMemory(64), it -> 20_000);
 
     Instruments(Store store, Clock clock) {
         this.store = store;
@@ -41,24 +46,47 @@ public final class Instruments implements Shelf {
         return LocalDate.now(clock);
     }
 
+    /** Returns the place of the last entry on any instrument: so long, all stays the same. */
+    long stamp() {
+        return ASPECTS.stream()
+                .mapToLong(aspect -> store.lastOf(aspect.word()))
+                .max()
+                .orElse(0);
+    }
+
     /** Returns all instruments, by name. */
     public List<KeptInstrument> all() {
-        return shelf.all();
+        return described().map(this::kept).toList();
+    }
+
+    private Stream<Entry> described() {
+        return described.get("all", stamp(), () -> shelf.described().toList()).stream();
+    }
+
+    private KeptInstrument kept(Entry entry) {
+        String id = entry.subject();
+        return kept.get(id, store.lastAbout(id), () -> shelf.kept(entry));
     }
 
     @Override
     public List<String> names() {
-        return shelf.names();
+        return described().map(it -> KeptShelf.sheet(it).name()).toList();
     }
 
     @Override
     public Optional<KeptInstrument> find(String name) {
-        return shelf.find(name);
+        return described()
+                .filter(it -> KeptShelf.sheet(it).name().equalsIgnoreCase(name.strip()))
+                .findFirst()
+                .map(this::kept);
     }
 
     /** @throws InputException where no instrument has this identity */
     public Optional<KeptInstrument> find(UUID id) {
-        return shelf.described(id).map(shelf::kept);
+        return described()
+                .filter(it -> it.subject().equals(id.toString()))
+                .findFirst()
+                .map(this::kept);
     }
 
     /** @throws InputException where no instrument has this name */

@@ -3,7 +3,9 @@ package org.twinbar.study;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.twinbar.exchange.InputException;
@@ -232,11 +234,12 @@ public final class Plans {
      * has two specimens that were made alike.
      */
     public Optional<EarlierScatter> earlierScatter(String method, Property property) {
-        List<JudgedStudy> studies = workspace.studies().stream()
-                .filter(study -> workspace.state(study).test(method).isPresent())
-                .map(study -> workspace.judge(study, Progress.SILENT))
-                .filter(study -> !study.making().keyClosed())
-                .toList();
+        Map<String, List<AlikeValues>> studies = new LinkedHashMap<>();
+        for (StudyName study : workspace.studies()) {
+            if (workspace.state(study).test(method).isPresent()) {
+                studies.put(study.name(), workspace.alike(study));
+            }
+        }
         return EarlierScatter.of(studies, method, property);
     }
 

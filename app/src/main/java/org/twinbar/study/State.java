@@ -343,6 +343,11 @@ final class State {
         return Optional.ofNullable(lastSpoken.get(cell));
     }
 
+    /** Returns how many cells were typed or corrected. */
+    int typed() {
+        return lastSpoken.size();
+    }
+
     /** Returns the photos of a specimen: those of its test, and those of the plan's specimen. */
     List<Photo> photos(OfSpecimen specimen) {
         return photos.getOrDefault(specimen.code(), List.of()).stream()

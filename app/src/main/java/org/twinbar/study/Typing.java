@@ -39,12 +39,16 @@ public final class Typing {
     private final Methods methods;
     private final Clock clock;
     private final Shelf shelf;
+    private final Judgements judgements;
+    private final Remembered<List<Object>, Stamp, At> tests =
+            new Remembered<>(Remembered.shareOfMemory(16), At::weight);
 
-    Typing(Store store, Methods methods, Clock clock) {
+    Typing(Store store, Methods methods, Clock clock, Shelf shelf, Judgements judgements) {
         this.store = store;
         this.methods = methods;
         this.clock = clock;
-        this.shelf = new Instruments(store, clock);
+        this.shelf = shelf;
+        this.judgements = judgements;
     }
 
     /** Returns the entry that an act on a cell makes, for a form that has not seen it yet. */
@@ -66,22 +70,25 @@ public final class Typing {
      * those that hold results, of which nothing is read.
      */
     public List<String> tests(StudyName study) {
-        return State.of(store.about(study.id().toString()), shelf).tests().stream()
+        return judgements.state(study.id()).tests().stream()
                 .filter(test -> !test.sheet().isOfResults())
                 .map(test -> test.sheet().method())
                 .toList();
     }
 
     /** What a use case needs to know of a test. */
-    private record At(State state, State.KeptTest test, Description description, Table table) {
+    private record At(State state, State.KeptTest test, TypedTest typed, Table table) {
 
-        TypedTest typed() {
-            return TypedTest.of(state, test, description, table);
+        long weight() {
+            return 500L * typed.specimens().size() * (1 + typed.fields().size());
         }
     }
 
     private At at(StudyName study, String method) {
-        return at(State.of(store.about(study.id().toString()), shelf), method);
+        return tests.get(
+                List.of(study.id(), method),
+                judgements.stamp(study.id()),
+                () -> at(judgements.state(study.id()), method));
     }
 
     private At at(State state, String method) {
@@ -89,11 +96,9 @@ public final class Typing {
                 .orElseThrow(
                         () -> new InputException("the study has no %s test".formatted(method)));
         byte[] bytes = store.files().read(new Digest(test.table().sha256()));
-        return new At(
-                state,
-                test,
-                Calculation.method(methods, method).description(),
-                TableFile.read(Upload.of(test.table().name(), bytes)));
+        Description description = Calculation.method(methods, method).description();
+        Table table = TableFile.read(Upload.of(test.table().name(), bytes));
+        return new At(state, test, TypedTest.of(state, test, description, table), table);
     }
 
     /**

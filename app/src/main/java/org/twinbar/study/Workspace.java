@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -34,14 +33,20 @@ public final class Workspace implements AutoCloseable {
     private final Methods methods;
     private final Clock clock;
     private final String program;
+    private final Instruments instruments;
+    private final Judgements judgements;
     private final Typing typing;
+    private final Remembered<String, Long, List<StudyName>> studies =
+            new Remembered<>(Remembered.shareOfMemory(64), it -> 500L * it.size());
 
     private Workspace(Store store, Methods methods, Clock clock, String program) {
         this.store = store;
         this.methods = methods;
         this.clock = clock;
         this.program = program;
-        this.typing = new Typing(store, methods, clock);
+        this.instruments = new Instruments(store, clock);
+        this.judgements = new Judgements(store, instruments, methods, program);
+        this.typing = new Typing(store, methods, clock, instruments, judgements);
     }
 
     /**
@@ -69,17 +74,21 @@ public final class Workspace implements AutoCloseable {
 
     /** Returns the studies in the order in which they were made. */
     public List<StudyName> studies() {
-        List<StudyName> studies = new ArrayList<>();
-        for (Entry entry : store.of(Aspect.STUDY.word())) {
-            StudyFile.Head head = head(entry);
-            studies.add(new StudyName(
-                    UUID.fromString(entry.subject()),
-                    head.name(),
-                    head.question(),
-                    head.origin(),
-                    entry.at()));
-        }
-        return studies;
+        String aspect = Aspect.STUDY.word();
+        return studies.get(
+                "all",
+                store.lastOf(aspect),
+                () -> store.of(aspect).stream().map(Workspace::name).toList());
+    }
+
+    private static StudyName name(Entry entry) {
+        StudyFile.Head head = head(entry);
+        return new StudyName(
+                UUID.fromString(entry.subject()),
+                head.name(),
+                head.question(),
+                head.origin(),
+                entry.at());
     }
 
     private static StudyFile.Head head(Entry entry) {
@@ -233,7 +242,12 @@ public final class Workspace implements AutoCloseable {
     }
 
     State state(StudyName study) {
-        return State.of(store.about(study.id().toString()), instruments());
+        return judgements.state(study.id());
+    }
+
+    /** Returns what counting specimens that were made alike gave, of all tests of a study. */
+    List<AlikeValues> alike(StudyName study) {
+        return judgements.alike(study.id());
     }
 
     /** Returns the specimens that a test has some result of; a study without a test has none. */
@@ -264,7 +278,7 @@ public final class Workspace implements AutoCloseable {
 
     /** Returns the instruments that studies may name. */
     public Instruments instruments() {
-        return new Instruments(store, clock);
+        return instruments;
     }
 
     /** Returns what is typed by hand. */
@@ -272,14 +286,14 @@ public final class Workspace implements AutoCloseable {
         return typing;
     }
 
-    /** Calculates a study and judges its claims. */
+    /** Calculates a study and judges its claims, unless it is known how they stand. */
     public JudgedStudy judge(StudyName study, Progress progress) {
-        return Judging.judge(
-                State.of(store.about(study.id().toString()), instruments()),
-                methods,
-                file -> store.files().read(new Digest(file.sha256())),
-                program,
-                progress);
+        return judgements.judge(study.id(), progress);
+    }
+
+    /** Returns what tells the present state of a study from any other. */
+    public Stamp stamp(StudyName study) {
+        return judgements.stamp(study.id());
     }
 
     /**

@@ -69,8 +69,8 @@ public final class WebServer implements AutoCloseable {
         return URI.create("http://%s:%s/".formatted(LOOPBACK, javalin.port()));
     }
 
-    /** Returns every route as {@code GET /studies/{study}}, so that a test can walk them. */
-    List<String> routes() {
+    /** Returns every route as {@code GET /studies/{study}}, for whoever walks them all. */
+    public List<String> routes() {
         return javalin.unsafe.internalRouter.allHttpHandlers().stream()
                 .map(handler -> handler.endpoint)
                 .filter(endpoint -> endpoint.method.isHttpMethod())

@@ -253,9 +253,16 @@ class WorkspaceTest {
         importBars(ACT, TABLE);
         String digest = judge().files().get(0).sha256();
         Files.writeString(folder.resolve("files").resolve(digest), TABLE.replace("1200", "2400"));
-        assertThatThrownBy(this::judge)
+        assertThatThrownBy(this::judgeAnew)
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining(digest);
+    }
+
+    private void judgeAnew() {
+        try (Workspace again =
+                Workspace.open(folder, Methods.builtIn(), NOON, "Twinbar test")) {
+            again.judge(again.studies().get(0), Progress.SILENT);
+        }
     }
 
     private StudyName importBars(Act act, String table) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
@@ -20,6 +19,8 @@ import org.twinbar.study.JudgedSpecimen;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.MethodUsed;
 import org.twinbar.study.Progress;
+import org.twinbar.study.Remembered;
+import org.twinbar.study.Stamp;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
 
@@ -29,15 +30,25 @@ import org.twinbar.study.Workspace;
  */
 public final class Archive {
 
+    /** Part of the program's memory that it may hold. */
+    private static final int SHARE = 8;
+
     private final Workspace workspace;
-    private final Map<UUID, Of> known = new ConcurrentHashMap<>();
+    private final Remembered<UUID, Stamp, Of> known =
+            new Remembered<>(Remembered.shareOfMemory(SHARE), Of::bytes);
 
     public Archive(Workspace workspace) {
         this.workspace = workspace;
     }
 
-    /** One study in one state, told by how many entries made it. */
-    private record Of(int entries, List<Gain> gains, List<Specimens> specimens) {}
+    /** One study in one state. */
+    private record Of(List<Gain> gains, List<Specimens> specimens) {
+
+        private long bytes() {
+            long members = specimens.stream().mapToLong(it -> it.members().size()).sum();
+            return 20_000L * gains.size() + 500L * specimens.size() + 50 * members;
+        }
+    }
 
     /** The numbers of one group, for whatever they are counted per. */
     private record Specimens(
@@ -46,7 +57,10 @@ public final class Archive {
             Property property,
             String group,
             Map<String, String> alike,
-            List<JudgedSpecimen> members) {}
+            List<Member> members) {}
+
+    /** A specimen that has a number, without its curve and readings, of which there are many. */
+    private record Member(String code, double value, Map<String, String> factors) {}
 
     /** Returns the gains that fit, the largest first, each kind of effect by itself. */
     public List<Gain> gains(Filter filter, Progress progress) {
@@ -105,19 +119,16 @@ public final class Archive {
         List<StudyName> studies = workspace.studies();
         List<Of> all = new ArrayList<>();
         for (StudyName study : studies) {
-            int entries = workspace.entries(study);
-            Of of = known.get(study.id());
-            if (of == null || of.entries() != entries) {
-                of = of(study, entries, workspace.judge(study, Progress.SILENT));
-                known.put(study.id(), of);
-            }
-            all.add(of);
+            all.add(known.get(
+                    study.id(),
+                    workspace.stamp(study),
+                    () -> of(study, workspace.judge(study, Progress.SILENT))));
             progress.done(all.size(), studies.size());
         }
         return all;
     }
 
-    private static Of of(StudyName name, int entries, JudgedStudy study) {
+    private static Of of(StudyName name, JudgedStudy study) {
         List<Gain> gains = new ArrayList<>();
         for (JudgedClaim claim : study.claims()) {
             for (Answer answer : claim.answers()) {
@@ -127,7 +138,7 @@ public final class Archive {
                 }
             }
         }
-        return new Of(entries, gains, specimens(name, study));
+        return new Of(gains, specimens(name, study));
     }
 
     private static Gain gain(
@@ -173,7 +184,7 @@ public final class Archive {
                             property,
                             key.get(0),
                             shared(specimens),
-                            specimens))));
+                            numbers(specimens, property)))));
         }
         return groups;
     }
@@ -190,14 +201,27 @@ public final class Archive {
         return shared;
     }
 
+    private static List<Member> numbers(List<JudgedSpecimen> specimens, Property property) {
+        List<Member> numbers = new ArrayList<>();
+        for (JudgedSpecimen specimen : specimens) {
+            Yield yield = specimen.result().yields().get(property);
+            if (yield instanceof Yield.Value value) {
+                numbers.add(new Member(specimen.code(), value.value(), specimen.factors()));
+            } else if (yield instanceof Yield.Fitted fitted) {
+                numbers.add(new Member(specimen.code(), fitted.value(), specimen.factors()));
+            }
+        }
+        return numbers;
+    }
+
     private static Optional<GroupMean> mean(Specimens group, Optional<String> per) {
-        double[] values = group.members().stream()
-                .flatMap(it -> value(it, group.property(), per).stream())
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        if (values.length == 0) {
+        if (group.members().isEmpty()) {
             return Optional.empty();
         }
+        double[] values = group.members().stream()
+                .mapToDouble(it ->
+                        per.isEmpty() ? it.value() : it.value() / divisor(it, per.get()))
+                .toArray();
         Summary summary = Summary.of(values);
         return Optional.of(new GroupMean(
                 group.study(),
@@ -210,18 +234,7 @@ public final class Archive {
                 values.length < 2 ? 0 : Math.sqrt(summary.variance())));
     }
 
-    private static Optional<Double> value(
-            JudgedSpecimen specimen, Property property, Optional<String> per) {
-        Yield yield = specimen.result().yields().get(property);
-        Optional<Double> value = yield instanceof Yield.Value number
-                ? Optional.of(number.value())
-                : yield instanceof Yield.Fitted fitted
-                        ? Optional.of(fitted.value())
-                        : Optional.empty();
-        return value.map(it -> per.isEmpty() ? it : it / divisor(specimen, per.get()));
-    }
-
-    private static double divisor(JudgedSpecimen specimen, String factor) {
+    private static double divisor(Member specimen, String factor) {
         String text = specimen.factors().getOrDefault(factor, "");
         try {
             double number = Numbers.parse(text, text.indexOf(',') >= 0 ? ',' : '.');
