@@ -110,6 +110,7 @@ public final class Cli {
                 InstrumentCommand.class,
                 GaugeCommand.class,
                 DriftCommand.class,
+                ReferenceCommand.class,
                 ResolveCommand.class,
                 SizeCommand.class,
                 MixCommand.class,

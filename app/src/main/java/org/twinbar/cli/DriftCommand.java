@@ -1,16 +1,13 @@
 package org.twinbar.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.exchange.Table;
 import org.twinbar.quantity.Unit;
-import org.twinbar.report.Control;
+import org.twinbar.report.Drifting;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Written;
 import org.twinbar.report.kit.Palette;
@@ -82,12 +79,12 @@ final class DriftCommand implements Callable<Integer> {
             context.terminal().out().print(text(drift));
         }
         if (out != null) {
-            Context.write(out, Palette.LIGHT.drawn(Figures.control(control(drift))));
+            Context.write(out, Palette.LIGHT.drawn(Figures.control(Drifting.picture(drift))));
         }
         return Cli.DONE;
     }
 
-    private static String text(Drift drift) {
+    static String text(Drift drift) {
         ControlChart chart = drift.single();
         String unit = drift.unit().map(Unit::symbol).map(it -> " " + it).orElse("");
         StringBuilder text = new StringBuilder();
@@ -103,54 +100,29 @@ final class DriftCommand implements Callable<Integer> {
                         unit,
                         Written.number(chart.centre(), 4),
                         unit));
-        byPlace(chart)
+        drift.said()
                 .forEach((place, rules) -> text.append("line %s, %s%s: %s\n"
                         .formatted(
                                 drift.lines().get(place),
                                 Written.number(chart.points().get(place), 4),
                                 unit,
                                 String.join("; ", rules))));
-        drift.weighted().signals().stream()
-                .findFirst()
-                .ifPresent(it -> text.append("weighted mean: beyond its limits in line %s\n"
-                        .formatted(drift.lines().get(it.index()))));
         return text + ComparisonsText.wrapped(sentence(drift), "");
-    }
-
-    private static TreeMap<Integer, List<String>> byPlace(ControlChart chart) {
-        TreeMap<Integer, List<String>> places = new TreeMap<>();
-        for (Signal signal : chart.signals()) {
-            places.computeIfAbsent(signal.index(), it -> new ArrayList<>())
-                    .add(words(signal.rule()));
-        }
-        return places;
-    }
-
-    private static String words(ControlChart.Rule rule) {
-        return switch (rule) {
-            case BEYOND_LIMITS -> "beyond the limits";
-            case TWO_OF_THREE -> "two of three far out on one side";
-            case FOUR_OF_FIVE -> "four of five away from the centre on one side";
-            case EIGHT_ON_ONE_SIDE -> "eight in a row on one side";
-            case SIX_IN_ONE_DIRECTION -> "six in a row in one direction";
-        };
     }
 
     private static String sentence(Drift drift) {
         OptionalInt signal = drift.firstSignal();
         if (signal.isEmpty()) {
-            return "The bench reads as it did.";
+            return Drifting.STEADY;
         }
-        String since = signal.getAsInt() == 0
-                ? "all that was tested"
-                : "what was tested since the last value in control (line %s)"
-                        .formatted(drift.lines().get(signal.getAsInt() - 1));
-        return "The bench reads otherwise than before. Test nothing until it is found: check the"
-                + " zero and the grips, test the reference again, calibrate anew if it stays, and"
-                + " doubt " + since + ".";
+        return Drifting.moved(
+                signal.getAsInt() == 0
+                        ? Optional.empty()
+                        : Optional.of(
+                                "line %s".formatted(drift.lines().get(signal.getAsInt() - 1))));
     }
 
-    private static void into(Json json, Drift drift) throws java.io.IOException {
+    static void into(Json json, Drift drift) throws java.io.IOException {
         ControlChart chart = drift.single();
         json.put("value", drift.header())
                 .put("n", chart.points().size())
@@ -160,7 +132,7 @@ final class DriftCommand implements Callable<Integer> {
                 .put("high", chart.high())
                 .put("inControl", drift.isInControl())
                 .list("signals", list -> {
-                    for (var place : byPlace(chart).entrySet()) {
+                    for (var place : drift.said().entrySet()) {
                         list.object(it -> it.put("line", drift.lines().get(place.getKey()))
                                 .put("value", chart.points().get(place.getKey()))
                                 .texts("rules", place.getValue()));
@@ -172,28 +144,5 @@ final class DriftCommand implements Callable<Integer> {
                                 .put("value", drift.weighted().points().get(signal.index())));
                     }
                 });
-    }
-
-    private static Control control(Drift drift) {
-        String unit = drift.unit()
-                .map(Unit::symbol)
-                .filter(it -> !it.isEmpty())
-                .map(it -> " in " + it)
-                .orElse("");
-        String name = drift.header().replaceAll("_[^_]*$", "").replace('_', ' ');
-        return new Control(
-                (drift.unit().isPresent() ? name : drift.header().replace('_', ' ')) + unit,
-                drift.single().points(),
-                drift.weighted().points(),
-                drift.baseline(),
-                drift.single().centre(),
-                drift.single().low(),
-                drift.single().high(),
-                Stream.concat(
-                                drift.single().signals().stream(),
-                                drift.weighted().signals().stream())
-                        .map(Signal::index)
-                        .distinct()
-                        .toList());
     }
 }

@@ -27,7 +27,9 @@ enum Aspect {
     PUBLISHED("published"),
     INSTRUMENT("instrument"),
     CALIBRATION("calibration"),
-    ZERO_CHECK("zero check");
+    ZERO_CHECK("zero check"),
+    REFERENCE("reference"),
+    REFERENCE_VALUE("reference value");
 
     private final String word;
 

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.twinbar.exchange.Column;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Place;
@@ -32,7 +34,8 @@ public record Drift(
         ControlChart single,
         ControlChart weighted) {
 
-    private static final int FEWEST = 4;
+    /** Fewer values tell nothing of how much they scatter: common practice, no source. */
+    static final int FEWEST = 4;
 
     /** A usual weight of the newest value: NIST/SEMATECH e-Handbook, 6.3.2.4. */
     private static final double WEIGHT = 0.25;
@@ -61,24 +64,41 @@ public record Drift(
                 read.add(number(table, row, column, cell));
             }
         }
-        double[] values = read.stream().mapToDouble(Double::doubleValue).toArray();
-        int baseline = first.orElse(values.length);
+        return of(
+                Place.of(table.name()).column(column.header()),
+                column.header(),
+                column.unit(),
+                lines,
+                read.stream().mapToDouble(Double::doubleValue).toArray(),
+                first.orElse(read.size()));
+    }
+
+    /**
+     * Charts values in their order.
+     *
+     * @param place where they stand, for refusals
+     * @param baseline how many of the first set the limits
+     * @throws InputException as above
+     */
+    static Drift of(
+            Place place,
+            String header,
+            Optional<Unit> unit,
+            List<Integer> lines,
+            double[] values,
+            int baseline) {
         if (values.length < FEWEST || baseline < FEWEST || baseline > values.length) {
-            throw Place.of(table.name())
-                    .column(column.header())
-                    .refuse("holds %s values, of which %s should set the limits; %s or more must"
-                            .formatted(values.length, baseline, FEWEST));
+            throw place.refuse("holds %s values, of which %s should set the limits; %s or more must"
+                    .formatted(values.length, baseline, FEWEST));
         }
         ControlChart before = ControlChart.individuals(Arrays.copyOf(values, baseline));
         double sd = (before.high() - before.centre()) / 3;
         if (!(sd > 0)) {
-            throw Place.of(table.name())
-                    .column(column.header())
-                    .refuse("holds equal values where the limits are set; read them finer");
+            throw place.refuse("holds equal values where the limits are set; read them finer");
         }
         return new Drift(
-                column.header(),
-                column.unit(),
+                header,
+                unit,
                 lines,
                 baseline,
                 ControlChart.individuals(values, before.centre(), sd),
@@ -101,11 +121,31 @@ public record Drift(
         return single.isInControl() && weighted.isInControl();
     }
 
+    /** Returns what the charts say, in words, by the place at which they say it. */
+    public SortedMap<Integer, List<String>> said() {
+        SortedMap<Integer, List<String>> said = new TreeMap<>();
+        for (Signal signal : single.signals()) {
+            said.computeIfAbsent(signal.index(), it -> new ArrayList<>()).add(words(signal.rule()));
+        }
+        for (Signal signal : weighted.signals()) {
+            said.computeIfAbsent(signal.index(), it -> new ArrayList<>())
+                    .add("weighted mean beyond its limits");
+        }
+        return said;
+    }
+
+    private static String words(ControlChart.Rule rule) {
+        return switch (rule) {
+            case BEYOND_LIMITS -> "beyond the limits";
+            case TWO_OF_THREE -> "two of three far out on one side";
+            case FOUR_OF_FIVE -> "four of five away from the centre on one side";
+            case EIGHT_ON_ONE_SIDE -> "eight in a row on one side";
+            case SIX_IN_ONE_DIRECTION -> "six in a row in one direction";
+        };
+    }
+
     /** Returns the first place at which a chart says that something changed. */
     public OptionalInt firstSignal() {
-        return java.util.stream.Stream.concat(
-                        single.signals().stream(), weighted.signals().stream())
-                .mapToInt(Signal::index)
-                .min();
+        return said().keySet().stream().mapToInt(Integer::intValue).min();
     }
 }

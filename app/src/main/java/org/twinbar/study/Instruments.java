@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,8 +25,12 @@ import org.twinbar.store.StoreException;
 public final class Instruments implements Shelf {
 
     /** What entries on an instrument may say. */
-    static final List<Aspect> ASPECTS =
-            List.of(Aspect.INSTRUMENT, Aspect.CALIBRATION, Aspect.ZERO_CHECK);
+    static final List<Aspect> ASPECTS = List.of(
+            Aspect.INSTRUMENT,
+            Aspect.CALIBRATION,
+            Aspect.ZERO_CHECK,
+            Aspect.REFERENCE,
+            Aspect.REFERENCE_VALUE);
 
     private final Store store;
     private final Clock clock;
@@ -252,17 +257,32 @@ public final class Instruments implements Shelf {
             ObjectNode value,
             Optional<String> why,
             Optional<UUID> supersedes) {
+        write(act, subject, aspect, List.of(value), why, supersedes);
+    }
+
+    /** Writes what an act says of an instrument, all of it or nothing; a retry is done once. */
+    void write(
+            Act act,
+            UUID subject,
+            Aspect aspect,
+            List<ObjectNode> values,
+            Optional<String> why,
+            Optional<UUID> supersedes) {
         try {
-            store.append(List.of(new Entry(
-                    act.entry(0),
-                    subject.toString(),
-                    aspect.word(),
-                    value.toString(),
-                    clock.instant(),
-                    clock.getZone(),
-                    act.who(),
-                    why,
-                    supersedes)));
+            List<Entry> entries = new ArrayList<>();
+            for (ObjectNode value : values) {
+                entries.add(new Entry(
+                        act.entry(entries.size()),
+                        subject.toString(),
+                        aspect.word(),
+                        value.toString(),
+                        clock.instant(),
+                        clock.getZone(),
+                        act.who(),
+                        why,
+                        supersedes));
+            }
+            store.append(entries);
         } catch (StoreException e) {
             throw new InputException(e.getMessage());
         }

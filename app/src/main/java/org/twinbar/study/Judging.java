@@ -43,6 +43,7 @@ final class Judging {
     private final List<MethodUsed> used = new ArrayList<>();
     private final List<JudgedSpecimen> specimens = new ArrayList<>();
     private final Set<Finding> findings = new LinkedHashSet<>();
+    private final Map<String, List<Finding>> drifted = new LinkedHashMap<>();
     private final List<KeptFile> read = new ArrayList<>();
 
     private Judging(
@@ -129,6 +130,9 @@ final class Judging {
                         .run(table, test.table());
         used.add(calculated.used());
         findings.addAll(calculated.findings());
+        List<Finding> bench = KeptReference.at(test.sheet(), state.shelf());
+        drifted.put(test.sheet().method(), bench);
+        findings.addAll(bench);
         Making making = state.making().making(For.WHOEVER_READS, Set.of());
         for (JudgedSpecimen specimen : calculated.specimens()) {
             Planned planned = Planned.of(specimen, making);
@@ -252,8 +256,9 @@ final class Judging {
         List<Answer> answers = new ArrayList<>();
         for (Comparisons.Parted parted : outcome.comparisons()) {
             Asked here = asked.where(parted.by());
-            Comparison comparison =
-                    PartAndMaterial.beside(parted.comparison(), tested, properties, property, here);
+            Comparison comparison = PartAndMaterial.beside(
+                            parted.comparison(), tested, properties, property, here)
+                    .doubted(drifted.getOrDefault(question.method(), List.of()));
             answers.add(new Answer.Compared(
                     name(
                             question,

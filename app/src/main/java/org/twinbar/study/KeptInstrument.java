@@ -21,13 +21,15 @@ import org.twinbar.quantity.Unit;
  * @param calibrations those that count, the oldest first
  * @param withdrawn those that don't
  * @param zeroChecks the oldest first
+ * @param references specimens that are tested on it again and again
  */
 public record KeptInstrument(
         UUID id,
         InstrumentSheet sheet,
         List<KeptCalibration> calibrations,
         List<KeptCalibration.Withdrawn> withdrawn,
-        List<ZeroCheck> zeroChecks) {
+        List<ZeroCheck> zeroChecks,
+        List<KeptReference> references) {
 
     static final Finding.Kind NOT_CALIBRATED = Finding.Kind.note(
             "instrument-not-calibrated",
@@ -60,6 +62,7 @@ public record KeptInstrument(
         calibrations = List.copyOf(calibrations);
         withdrawn = List.copyOf(withdrawn);
         zeroChecks = List.copyOf(zeroChecks);
+        references = List.copyOf(references);
     }
 
     /**

@@ -90,7 +90,8 @@ final class KeptShelf implements Shelf {
                 sheet,
                 KeptCalibration.oldestFirst(calibrations),
                 withdrawn,
-                zeros);
+                zeros,
+                KeptReference.among(sheet.name(), ledger.about(described.subject())));
     }
 
     private KeptCalibration calibration(InstrumentSheet instrument, Entry entry) {
@@ -114,7 +115,7 @@ final class KeptShelf implements Shelf {
         return InstrumentSheet.read(value(entry));
     }
 
-    private static JsonNode value(Entry entry) {
+    static JsonNode value(Entry entry) {
         try {
             return JSON.readTree(entry.value());
         } catch (JsonProcessingException e) {

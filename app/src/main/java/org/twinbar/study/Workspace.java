@@ -281,6 +281,11 @@ public final class Workspace implements AutoCloseable {
         return instruments;
     }
 
+    /** Returns the references that tell whether the bench still reads what it read. */
+    public References references() {
+        return new References(instruments(), methods);
+    }
+
     /** Returns what is typed by hand. */
     public Typing typing() {
         return typing;

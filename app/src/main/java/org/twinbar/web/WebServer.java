@@ -110,6 +110,7 @@ public final class WebServer implements AutoCloseable {
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);
         new InstrumentPages(workspace).routes(routes);
+        new ReferencePages(workspace).routes(routes);
         new BenchPages(workspace, methods).routes(routes);
     }
 

@@ -62,6 +62,22 @@ public record Comparison(
     }
 
     /**
+     * Returns the same comparison with something that puts its readings in doubt: it is said beside
+     * the verdict, which stays as it is.
+     */
+    public Comparison doubted(List<Finding> doubts) {
+        List<String> sentences = new ArrayList<>(reasons);
+        List<Finding> more = new ArrayList<>(findings);
+        for (Finding doubt : doubts) {
+            sentences.add(doubt.text());
+            more.add(doubt);
+        }
+        return new Comparison(
+                question, control, treated, found, beside, claimed, verdict, sentences, more,
+                needed, standing, context);
+    }
+
+    /**
      * Returns the same comparison among its fellows; the verdict stays as it is.
      *
      * @param said a sentence more, where all together say otherwise than this one alone

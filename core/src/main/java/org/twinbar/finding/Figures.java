@@ -13,6 +13,11 @@ public final class Figures {
         return rounded(value, 3);
     }
 
+    /** Returns a number with four figures, never as a power of ten. */
+    public static String four(double value) {
+        return rounded(value, 4);
+    }
+
     /** Returns a number with two figures, never as a power of ten. */
     public static String two(double value) {
         return rounded(value, 2);
