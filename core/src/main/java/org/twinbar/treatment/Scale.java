@@ -45,11 +45,7 @@ public record Scale(double step) {
      * @throws TreatmentException unless 0.001 ≤ L < 1
      */
     public double smallestBatch(Recipe recipe, double limit) {
-        if (!(limit >= 0.001 && limit < 1)) {
-            throw new TreatmentException(
-                    "The limit of the ratio must lie from 0.1 to 100 %%, not at %s %%."
-                            .formatted(Amounts.written(100 * limit)));
-        }
+        requireLimit(limit);
         return new Figures(recipe.massShares(), step).smallest(limit);
     }
 
@@ -59,5 +55,13 @@ public record Scale(double step) {
      */
     public double smallestBatchByResolution(Recipe recipe, double limit) {
         return Ratios.enough(recipe.massShares(), step / 2, limit);
+    }
+
+    static void requireLimit(double limit) {
+        if (!(limit >= 0.001 && limit < 1)) {
+            throw new TreatmentException(
+                    "The limit of the ratio must lie from 0.1 to 100 %%, not at %s %%."
+                            .formatted(Amounts.written(100 * limit)));
+        }
     }
 }

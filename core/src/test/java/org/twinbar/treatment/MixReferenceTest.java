@@ -3,6 +3,7 @@ package org.twinbar.treatment;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.twinbar.Checks;
+import org.twinbar.treatment.Pouring.Pour;
 
 /** METHODS.md G-1 to G-7 (rows 69 to 74 of section M). */
 class MixReferenceTest {
@@ -49,5 +50,33 @@ class MixReferenceTest {
         checks.row("g-7-density").expects(twoToOne.density());
         checks.row("g-7-volume").expects(thinner.millilitres());
         checks.row("g-7-mass").expects(thinner.grams(0.87));
+    }
+
+    @Test
+    void agreesOnHowFarARatioInTheCupIsKnown() {
+        checks.row("pouring-tared")
+                .expects(uncertaintyPercent(
+                        Pouring.Reading.TARED, new Pour(0, 14.1), new Pour(1, 6.2)));
+        checks.row("pouring-running")
+                .expects(uncertaintyPercent(
+                        Pouring.Reading.RUNNING, new Pour(0, 14.1), new Pour(1, 20.3)));
+        checks.row("pouring-again")
+                .expects(uncertaintyPercent(
+                        Pouring.Reading.RUNNING,
+                        new Pour(0, 14.1),
+                        new Pour(1, 20.9),
+                        new Pour(0, 22.8)));
+    }
+
+    @Test
+    void agreesOnHowACupIsSaved() {
+        Pouring cup =
+                new Pouring(twenty, List.of(new Pour(0, 15)), Pouring.Reading.TARED, tenth);
+        checks.row("pouring-saved").expects(cup.still(1));
+    }
+
+    private double uncertaintyPercent(Pouring.Reading reading, Pour... pours) {
+        Pouring cup = new Pouring(twenty, List.of(pours), reading, tenth);
+        return 100 * cup.reached().get(0).uncertainty();
     }
 }
