@@ -175,6 +175,9 @@ final class MixCommand implements Callable<Integer> {
                                             ? OptionalDouble.empty()
                                             : OptionalDouble.of(Typed.in(
                                                     Typed.CELSIUS, "--temperature", temperature)),
+                                    mixed.worked()
+                                            .map(it -> OptionalDouble.of(it.minutes()))
+                                            .orElse(OptionalDouble.empty()),
                                     noted,
                                     open.treating().now(),
                                     StudyCommand.WHO),

@@ -171,13 +171,18 @@ final class MakingState {
                         number,
                         meant,
                         weighed,
-                        value.has("celsius")
-                                ? OptionalDouble.of(value.path("celsius").asDouble())
-                                : OptionalDouble.empty(),
+                        number(value, "celsius"),
+                        number(value, "life_min"),
                         value.path("what").asText(),
                         ZonedDateTime.parse(value.path("when").asText()),
                         entry.who()));
         lastMix.put(number, entry.id());
+    }
+
+    private static OptionalDouble number(JsonNode value, String key) {
+        return value.has(key)
+                ? OptionalDouble.of(value.path(key).asDouble())
+                : OptionalDouble.empty();
     }
 
     Optional<UUID> lastMix(int number) {
@@ -198,6 +203,7 @@ final class MakingState {
         json.put("total_g", mix.meant().total());
         mix.weighed().forEach(json.withArray("weighed_g")::add);
         mix.celsius().ifPresent(celsius -> json.put("celsius", celsius));
+        mix.lifeMinutes().ifPresent(minutes -> json.put("life_min", minutes));
         json.put("what", mix.what());
         json.put("when", mix.when().toString());
         return json;

@@ -24,6 +24,7 @@ final class Assets {
         routes.get("/assets/report.css", file(CSS, () -> bytes(Report.css())));
         routes.get("/assets/twinbar.css", file(CSS, () -> resource("twinbar.css")));
         routes.get("/assets/twinbar.js", file(SCRIPT, () -> resource("twinbar.js")));
+        routes.get("/assets/timer.js", file(SCRIPT, () -> resource("timer.js")));
         routes.get("/assets/curve.js", file(SCRIPT, () -> resource("curve.js")));
         routes.get("/assets/rig.css", file(CSS, () -> resource("rig.css")));
         routes.get("/assets/rig.js", file(SCRIPT, () -> resource("rig.js")));

@@ -25,8 +25,12 @@ public record Form(Map<String, String> fields) {
 
     /** @throws Refusal where a field is longer than anybody types */
     static Form of(Context request) {
+        return filled(request.formParamMap());
+    }
+
+    private static Form filled(Map<String, List<String>> sent) {
         Map<String, String> fields = new LinkedHashMap<>();
-        for (Map.Entry<String, List<String>> field : request.formParamMap().entrySet()) {
+        for (Map.Entry<String, List<String>> field : sent.entrySet()) {
             String text =
                     field.getValue().isEmpty() ? "" : field.getValue().get(0).strip();
             if (text.length() > LONGEST) {
@@ -36,6 +40,11 @@ public record Form(Map<String, String> fields) {
             fields.put(field.getKey(), text);
         }
         return new Form(fields);
+    }
+
+    /** Returns what the address asks for, which a form that only asks is sent with. */
+    static Form asked(Context request) {
+        return filled(request.queryParamMap());
     }
 
     /** Returns what stands in a field, nothing where it is empty. */

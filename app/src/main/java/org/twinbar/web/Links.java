@@ -43,6 +43,16 @@ public final class Links {
         return study(study) + "/curves/" + path(specimen);
     }
 
+    /** Returns where a mix is weighed out. */
+    public static String weigh(StudyName study) {
+        return study(study) + "/mix";
+    }
+
+    /** Returns where a mix that was noted shows how long it can be worked. */
+    public static String mix(StudyName study, int number) {
+        return study(study) + "/mixes/" + number;
+    }
+
     public static String rig(StudyName study) {
         return study(study) + "/rig";
     }

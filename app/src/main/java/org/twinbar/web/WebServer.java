@@ -107,6 +107,7 @@ public final class WebServer implements AutoCloseable {
         studies.routes(routes);
         new MarkPages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);
+        new MixPages(workspace, studies).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);
         new InstrumentPages(workspace).routes(routes);

@@ -51,6 +51,9 @@ class RoutesTest {
                 "FP1",
                 Upload.of("break.jpg", jpeg),
                 Optional.empty());
+        served.workspace()
+                .register()
+                .mixed(Act.by("test"), served.demo(), MixPagesTest.mix(1), Optional.empty());
         photo = typing.test(served.demo(), "tensile")
                 .specimen("FP1")
                 .orElseThrow()
@@ -176,6 +179,7 @@ class RoutesTest {
     private static String filled(String path, String trial) {
         return path.replace("{study}", served.demo().id().toString())
                 .replace("<code>", "FP1")
+                .replace("{number}", "1")
                 .replace("{method}", "tensile")
                 .replace("{photo}", photo.file().sha256())
                 .replace("{instrument}", instrument.id().toString())
