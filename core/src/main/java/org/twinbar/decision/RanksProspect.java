@@ -80,30 +80,36 @@ record RanksProspect(
                 ours[i] = from[random.nextInt(from.length)];
                 others[i] = control[random.nextInt(control.length)];
             }
-            supported += supports(ours, others) ? 1 : 0;
+            supported += supports(question, ours, others) ? 1 : 0;
         }
         return (double) supported / STUDIES;
     }
 
     /**
-     * The exact guard only weakens an interval. It is slow to count for many values, and is left to
+     * Whether the real rule would support a study.
+     *
+     * <p>The exact guard only weakens an interval. It is slow to count for many values, and is left to
      * the normal approximation where that is far enough from the error rate.
      */
-    private boolean supports(double[] ours, double[] others) {
+    static boolean supports(Question question, double[] ours, double[] others) {
         double level = question.confidence();
-        if (!reads(BrunnerMunzel.superiority(ours, others, level))) {
+        if (!reads(question, BrunnerMunzel.superiority(ours, others, level))) {
             return false;
         }
-        if (ours.length >= MANY && question.expectation() != Expectation.SAME) {
+        if (question.expectation() == Expectation.SAME) {
+            // The guard widens towards no difference, which lies within the limits anyway.
+            return true;
+        }
+        if (ours.length >= MANY) {
             double p = MannWhitney.approximate(ours, others).p() / question.errorRate();
             if (ours.length >= VERY_MANY || p < 1 - DOUBT || p > 1 + DOUBT) {
                 return p < 1;
             }
         }
-        return reads(BrunnerMunzel.guarded(ours, others, level));
+        return reads(question, BrunnerMunzel.guarded(ours, others, level));
     }
 
-    private boolean reads(Estimate estimate) {
+    private static boolean reads(Question question, Estimate estimate) {
         return VerdictRule.read(estimate.low(), estimate.high(), question) == Verdict.SUPPORTED;
     }
 }

@@ -59,14 +59,18 @@ record RatesProspect(Question question, Turnbull curve, Powers powers) implement
         int supported = 0;
         for (int study = 0; study < STUDIES; study++) {
             supported +=
-                    supports(drawn(powers.treated(), n, random), drawn(powers.control(), n, random))
+                    supports(
+                                    question,
+                                    drawn(powers.treated(), n, random),
+                                    drawn(powers.control(), n, random))
                             ? 1
                             : 0;
         }
         return (double) supported / STUDIES;
     }
 
-    private boolean supports(List<Lifetime> ours, List<Lifetime> others) {
+    /** Whether the interval of a study lies beyond what is worth having. */
+    static boolean supports(Question question, List<Lifetime> ours, List<Lifetime> others) {
         double level = question.confidence();
         return switch (question.expectation()) {
             case LOWER -> HazardRatio.liesBelow(question.worth(), ours, others, level);

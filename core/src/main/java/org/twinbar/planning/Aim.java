@@ -1,13 +1,25 @@
 package org.twinbar.planning;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.twinbar.statistics.NoncentralT;
 import org.twinbar.statistics.PlannedEffect;
 import org.twinbar.statistics.Power;
 import org.twinbar.statistics.ToleranceFactor;
 
-/** What a study is to show, if what is expected is true. */
-public sealed interface Aim {
+/**
+ * What a study is to show, if what is expected is true.
+ *
+ * <p>Means and levels are here, where the statistics alone tell the chance; counted, timed and
+ * ranked outcomes are in {@code decision}, which has the rule that judges them.
+ */
+public interface Aim {
+
+    /** How chances are had that ask for normal scatter. */
+    String NORMAL = "exact for normal scatter, ";
+
+    /** A margin of so many deviations is shown by any number of specimens. */
+    double MANY_DEVIATIONS = 40;
 
     /**
      * The chance of "supported" with a number of specimens in each group.
@@ -16,8 +28,25 @@ public sealed interface Aim {
      */
     double power(int perGroup);
 
-    /** Returns the smallest effect that is found with 80 %, on the scale of the aim. */
+    /**
+     * Returns the smallest effect that is found with 80 %, on the scale of the aim: for a claim of
+     * no change the narrowest limits that it is shown to lie within, for a level the smallest
+     * margin; empty where none is.
+     */
     OptionalDouble smallest(int perGroup);
+
+    /** Returns how the chance is reckoned, in words. */
+    String method();
+
+    /** Returns the fewest per group that reach a power; empty where 200 don't. */
+    default OptionalInt fewest(double power) {
+        for (int number = Numbers.FEWEST; number <= Numbers.MOST; number++) {
+            if (power(number) >= power) {
+                return OptionalInt.of(number);
+            }
+        }
+        return OptionalInt.empty();
+    }
 
     /** Returns in how many groups specimens are made for it. */
     int groups();
@@ -34,6 +63,11 @@ public sealed interface Aim {
         public OptionalDouble smallest(int perGroup) {
             return Power.smallestEffect(
                     effect, perGroup, Sizing.USUAL_POWER, Sizing.ALPHA_ONE_SIDED);
+        }
+
+        @Override
+        public String method() {
+            return NORMAL + "noncentral t";
         }
 
         @Override
@@ -82,7 +116,15 @@ public sealed interface Aim {
 
         @Override
         public OptionalDouble smallest(int perGroup) {
-            return OptionalDouble.empty();
+            double most = scale == Scale.RATIO ? 1 : MANY_DEVIATIONS * scatter;
+            return Threshold.of(
+                    limit -> new NoChange(limit, scatter, scale).power(perGroup),
+                    new Threshold.Range(0, most));
+        }
+
+        @Override
+        public String method() {
+            return NORMAL + "Owen's Q";
         }
 
         @Override
@@ -125,7 +167,14 @@ public sealed interface Aim {
 
         @Override
         public OptionalDouble smallest(int number) {
-            return OptionalDouble.empty();
+            return Threshold.of(
+                    least -> new Clears(least, scatter, share).power(number),
+                    new Threshold.Range(0, MANY_DEVIATIONS * scatter));
+        }
+
+        @Override
+        public String method() {
+            return NORMAL + "noncentral t";
         }
 
         @Override
@@ -159,9 +208,17 @@ public sealed interface Aim {
                     : StrictMath.pow(truth, number);
         }
 
+        /** The smallest true share of parts that all pass so often: the n-th root of 80 %. */
         @Override
         public OptionalDouble smallest(int number) {
-            return OptionalDouble.empty();
+            return number < AllClear.parts(share, AllClear.USUAL_CONFIDENCE)
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(StrictMath.pow(Sizing.USUAL_POWER, 1.0 / number));
+        }
+
+        @Override
+        public String method() {
+            return "exact, binomial";
         }
 
         @Override

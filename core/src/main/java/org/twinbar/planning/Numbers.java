@@ -14,9 +14,11 @@ import org.twinbar.finding.Finding.Kind;
  * @param rows the fewest first
  * @param enough fewest per group that reach the power; empty where none of those tried does
  * @param power that is wanted
+ * @param method how the chance is reckoned, in words
  * @param findings what a person should know
  */
-public record Numbers(List<Row> rows, OptionalInt enough, double power, List<Finding> findings) {
+public record Numbers(
+        List<Row> rows, OptionalInt enough, double power, String method, List<Finding> findings) {
 
     /** No verdict rests on fewer. */
     public static final int FEWEST = 3;
@@ -66,7 +68,7 @@ public record Numbers(List<Row> rows, OptionalInt enough, double power, List<Fin
                     "The power must lie above 2.5 %% and below 100 %%, not at %s %%."
                             .formatted(100 * power));
         }
-        OptionalInt enough = enough(aim, power);
+        OptionalInt enough = aim.fewest(power);
         List<Row> rows = new ArrayList<>();
         for (int number : shown(enough)) {
             rows.add(new Row(
@@ -78,17 +80,7 @@ public record Numbers(List<Row> rows, OptionalInt enough, double power, List<Fin
         List<Finding> findings = enough.isPresent()
                 ? List.of()
                 : List.of(MANY.with(MOST, Figures.two(100 * aim.power(MOST))));
-        return new Numbers(rows, enough, power, findings);
-    }
-
-    /** Power of counted outcomes falls again with more parts, so every number is asked. */
-    private static OptionalInt enough(Aim aim, double power) {
-        for (int number = FEWEST; number <= MOST; number++) {
-            if (aim.power(number) >= power) {
-                return OptionalInt.of(number);
-            }
-        }
-        return OptionalInt.empty();
+        return new Numbers(rows, enough, power, aim.method(), findings);
     }
 
     private static List<Integer> shown(OptionalInt enough) {
