@@ -243,6 +243,47 @@ public final class Plans {
         return EarlierScatter.of(studies, method, property);
     }
 
+    private List<JudgedStudy> earlierStudies(String method) {
+        return workspace.studies().stream()
+                .filter(study -> workspace.state(study).test(method).isPresent())
+                .map(study -> workspace.judge(study, Progress.SILENT))
+                .filter(study -> !study.making().keyClosed())
+                .toList();
+    }
+
+    /**
+     * Returns what so many specimens can tell and what they take, for every kind of effect. The
+     * scatter is the one given, else that of this workspace's studies, else what is usual for the
+     * test.
+     *
+     * @throws InputException where something is missing, can't be read, or proves nothing
+     */
+    public NumbersTold numbers(NumbersAsked asked) {
+        return HowMany.told(workspace.methods(), new HowMany.Bench() {
+            @Override
+            public Optional<EarlierScatter> scatter(String method, Property property) {
+                return earlierScatter(method, property);
+            }
+
+            @Override
+            public Optional<EarlierShare> controlShare(String method, Property property) {
+                return EarlierShare.of(earlierStudies(method), method, property);
+            }
+        }, asked);
+    }
+
+    /**
+     * Returns what each question of a study already says of its numbers, by the question's name;
+     * what is missing is for a person to add.
+     */
+    public Map<String, NumbersAsked> numbersAsked(StudyName study) {
+        Map<String, NumbersAsked> asked = new LinkedHashMap<>();
+        for (Claim claim : workspace.state(study).claims()) {
+            claim.questions().forEach(it -> asked.putIfAbsent(it.name(), NumbersAsked.of(it)));
+        }
+        return asked;
+    }
+
     /** Returns the kinds of specimens that a test of the plan is made on. */
     public List<Series> seriesOf(StudyName study, String method) {
         return planned(workspace.state(study).making()).series().stream()

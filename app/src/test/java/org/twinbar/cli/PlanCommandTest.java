@@ -377,7 +377,61 @@ class PlanCommandTest {
                 .isBetween(5, 12);
         assertThat(run("plan", "numbers", "--method", "oven", "--expected", "5 °C")
                         .done())
-                .contains("scatter 2 °C, usual for the test", "per group find it");
+                .contains("scatter 2\u2009°C, usual for the test", "per group find it");
+    }
+
+    /** The same chances stand in core against R; here they are asked for in a person's words. */
+    @Test
+    void tellsNumbersForSharesRatesAndRanks() {
+        JsonNode shares = run(
+                        "plan",
+                        "numbers",
+                        "--method",
+                        "leak",
+                        "--expected",
+                        "50%",
+                        "--control-share",
+                        "40%",
+                        "--json")
+                .json();
+        assertThat(shares.path("effect").asText()).isEqualTo("share");
+        assertThat(shares.path("method").asText()).isEqualTo("exact, every outcome listed");
+        assertThat(shares.path("perGroup").asInt()).isBetween(10, 20);
+        String rates = run(
+                        "plan",
+                        "numbers",
+                        "--method",
+                        "leak",
+                        "--property",
+                        "time_to_leak",
+                        "--expected",
+                        "-80%",
+                        "--seen",
+                        "50%",
+                        "--filament",
+                        "3 g")
+                .done();
+        assertThat(rates)
+                .contains("per group", "times", "chance: 2000 simulated studies")
+                .contains("if rates stay in proportion at all times; the test goes on until it has")
+                .contains("g");
+        JsonNode ranks = run("plan", "numbers", "--effect", "rank", "--expected", "40%", "--json")
+                .json();
+        assertThat(ranks.path("numbers").get(0).path("power").asDouble())
+                .as("three and three prove no ranks")
+                .isZero();
+        assertThat(ranks.path("perGroup").asInt()).isBetween(6, 9);
+        assertThat(run("plan", "numbers", "--scatter", "6%", "--worth", "10%")
+                        .done())
+                .contains("shows within", "±10\u2009%");
+        refuses(
+                "say the share of the control that says yes",
+                "plan",
+                "numbers",
+                "--method",
+                "leak",
+                "--expected",
+                "50%");
     }
 
     @Test
@@ -419,6 +473,9 @@ class PlanCommandTest {
                         org.assertj.core.api.Assertions.within(1e-12));
         assertThat(numbers.path("scatterFrom").asText())
                 .isEqualTo("of older, 4 degrees of freedom");
+        assertThat(numbers.path("findings").get(0).path("code").asText())
+                .as("few of one's own tell a scatter badly")
+                .isEqualTo("plan-scatter-from-few");
     }
 
     @Test
@@ -487,7 +544,7 @@ class PlanCommandTest {
                 "6%",
                 "--why",
                 "x");
-        refuses("say the change that is --expected", "plan", "numbers", "--scatter", "6%");
+        refuses("say the change that is expected", "plan", "numbers", "--scatter", "6%");
     }
 
     private String table(String row) throws Exception {

@@ -1,0 +1,121 @@
+package org.twinbar.study;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.twinbar.study.Asked.Term;
+
+/**
+ * What a person says who asks how many specimens to make, in their own words.
+ *
+ * @param said what was said; blank is nothing
+ */
+public record NumbersAsked(Map<Wish, String> said) {
+
+    /** What may be said; all of it may be left away. */
+    public enum Wish {
+        /** The test, by its name. */
+        METHOD,
+        /** What is compared; the first thing that the test yields unless said. */
+        PROPERTY,
+        /** {@code ratio}, {@code difference}, {@code share}, {@code rate}, {@code rank}, {@code level}. */
+        EFFECT,
+        /** Standard deviation of a specimen: {@code 6%} of the mean, or an amount. */
+        SCATTER,
+        /** True change with its sign: {@code 15%}, {@code -3 °C}; none where none is claimed. */
+        EXPECTED,
+        /** Smallest change worth having, or that would matter. */
+        WORTH,
+        /** Share of the control that says yes. */
+        CONTROL_SHARE,
+        /** Share of the control to which it happens before the test ends; all unless said. */
+        SEEN,
+        /** For a level: how far the mean lies past it; for a yes or no, the share that passes. */
+        ABOVE,
+        /** For a level: share of parts that must clear it; 90 % unless said. */
+        OF,
+        /** Chance of finding it; 80 % unless said. */
+        POWER,
+        /** Smallest step of the values, in the unit of the scatter. */
+        RESOLUTION,
+        /** Groups; 2 unless said. */
+        GROUPS,
+        /** How many of them take resin; 1 unless said. */
+        COATED,
+        /** Filament of a specimen. */
+        FILAMENT,
+        /** Resin of a coated specimen. */
+        RESIN,
+        /** Printing time of a specimen. */
+        PRINT_TIME,
+        /** Working time of a specimen. */
+        HAND_TIME,
+        /** Price of a kilogram of filament, in any money. */
+        FILAMENT_PRICE,
+        /** Price of a kilogram of resin, in the same money. */
+        RESIN_PRICE;
+
+        /** Returns the field of a form, and the option of the command line. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    public NumbersAsked {
+        Map<Wish, String> kept = new EnumMap<>(Wish.class);
+        said.forEach((wish, text) -> {
+            if (!text.isBlank()) {
+                kept.put(wish, text.strip());
+            }
+        });
+        said = Ordered.copy(kept);
+    }
+
+    public static NumbersAsked nothing() {
+        return new NumbersAsked(Map.of());
+    }
+
+    /**
+     * Returns what a question of a claim says already: the claimed size as what is expected, with
+     * the sign of its direction, and the size worth having.
+     */
+    public static NumbersAsked of(Claim.Question question) {
+        Asked asked = question.asked();
+        NumbersAsked wanted = nothing()
+                .with(Wish.METHOD, question.method())
+                .with(Wish.PROPERTY, asked.property());
+        String expect = asked.said(Term.EXPECT).orElse("higher");
+        boolean down = expect.equals("lower") || expect.equals(Asking.SLOWER);
+        Optional<String> claimed = asked.said(Term.CLAIMED);
+        if (claimed.isPresent()) {
+            wanted = wanted.with(Wish.EXPECTED, (down ? "-" : "") + claimed.get());
+        }
+        for (Map.Entry<Term, Wish> each : ALIKE.entrySet()) {
+            Optional<String> text = asked.said(each.getKey());
+            if (text.isPresent()) {
+                wanted = wanted.with(each.getValue(), text.get());
+            }
+        }
+        boolean level = asked.said(Term.AT).isPresent() || asked.said(Term.OF).isPresent();
+        return level ? wanted.with(Wish.EFFECT, "level") : wanted;
+    }
+
+    private static final Map<Term, Wish> ALIKE = Map.of(
+            Term.WORTH, Wish.WORTH,
+            Term.EFFECT, Wish.EFFECT,
+            Term.OF, Wish.OF,
+            Term.RESOLUTION, Wish.RESOLUTION);
+
+    public Optional<String> said(Wish wish) {
+        return Optional.ofNullable(said.get(wish));
+    }
+
+    /** Returns the same where something else is said; blank takes it back. */
+    public NumbersAsked with(Wish wish, String text) {
+        Map<Wish, String> more = new EnumMap<>(Wish.class);
+        more.putAll(said);
+        more.put(wish, text);
+        return new NumbersAsked(more);
+    }
+}
