@@ -22,6 +22,9 @@ final class Judged {
     private final Remembered<UUID, Stamp, Of> sheets =
             new Remembered<>(Remembered.shareOfMemory(SHARE), Of::bytes);
 
+    private final Remembered<UUID, Stamp, String> reports =
+            new Remembered<>(Remembered.shareOfMemory(SHARE), it -> 2L * it.length());
+
     Judged(Workspace workspace) {
         this.workspace = workspace;
     }
@@ -43,5 +46,10 @@ final class Judged {
             JudgedStudy study = workspace.judge(name, Progress.SILENT);
             return new Of(study, Report.sheet(study));
         });
+    }
+
+    /** Returns the report as one page. */
+    String report(StudyName name) {
+        return reports.get(name.id(), workspace.stamp(name), () -> Report.html(of(name).study()));
     }
 }

@@ -128,7 +128,7 @@ final class StudyPages {
     }
 
     private void report(Context request) {
-        String page = Report.html(judge(find(request)));
+        String page = judged.report(find(request));
         request.header("Content-Security-Policy", StylePolicy.of(page));
         if (request.queryParam("download") != null) {
             request.header("Content-Disposition", attachment(find(request), "html"));

@@ -113,6 +113,7 @@ public final class WebServer implements AutoCloseable {
         new InstrumentPages(workspace).routes(routes);
         new ReferencePages(workspace).routes(routes);
         new BenchPages(workspace, methods).routes(routes);
+        ManualPages.routes(routes);
     }
 
     /** @param page the template that a sentence is shown on */

@@ -182,6 +182,8 @@ class RoutesTest {
                 .replace("{number}", "1")
                 .replace("{method}", "tensile")
                 .replace("{photo}", photo.file().sha256())
+                .replace("{picture}", "report.png")
+                .replace("{page}", "verdicts")
                 .replace("{instrument}", instrument.id().toString())
                 .replace("/trials/{trial}", trial);
     }
