@@ -51,8 +51,8 @@ final class ResultsText {
             for (JudgedSpecimen one : specimens) {
                 one.factors().keySet().forEach(it -> levels.put(it, new LinkedHashSet<>()));
             }
-            levels.forEach((factor, its) -> specimens.forEach(
-                    one -> its.add(one.factors().getOrDefault(factor, ""))));
+            levels.forEach((factor, its) ->
+                    specimens.forEach(one -> its.add(one.factors().getOrDefault(factor, ""))));
             List<String> differing = new ArrayList<>();
             Map<String, String> alike = new LinkedHashMap<>();
             levels.forEach((factor, its) -> {

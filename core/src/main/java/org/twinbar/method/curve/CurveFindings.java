@@ -90,12 +90,16 @@ public final class CurveFindings {
         CurveFindings findings = new CurveFindings(readings, channel, peak);
         findings.lookForLostRows();
         findings.lookAtPeak();
+        findings.lookAtNoise();
         findings.lookForSlips();
         findings.lookBehindBreak();
         return List.copyOf(findings.found);
     }
 
-    /** As {@link #of}, of a record in which it is usual to fall and come back, as in a peel. */
+    /**
+     * As {@link #of}, of a record in which it is usual to fall and come back, as in a peel: there
+     * jerks can't be told from noise or slips.
+     */
     public static List<Finding> ofJerks(Readings readings, Channel channel, int peak) {
         CurveFindings findings = new CurveFindings(readings, channel, peak);
         findings.lookForLostRows();
@@ -154,6 +158,15 @@ public final class CurveFindings {
         return backwards > 0 ? Optional.of(TIME_FALLS.with(times(backwards))) : Optional.empty();
     }
 
+    /** Returns what is to be said of rows that were passed over for want of a number. */
+    public static Optional<Finding> lostRows(int lost) {
+        return switch (lost) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of(NOT_A_NUMBER.with("1 row", "was"));
+            default -> Optional.of(NOT_A_NUMBER.with(lost + " rows", "were"));
+        };
+    }
+
     /** Returns whether a record runs further below zero than above it. */
     public static boolean isUpsideDown(Readings readings, Channel channel) {
         return readings.once(channel.name() + " upside down", Boolean.class, () -> {
@@ -209,12 +222,7 @@ public final class CurveFindings {
         for (int row = 0; row < force.size(); row++) {
             lost += Double.isFinite(force.get(row)) ? 0 : 1;
         }
-        if (lost > 0) {
-            found.add(
-                    lost == 1
-                            ? NOT_A_NUMBER.with("1 row", "was")
-                            : NOT_A_NUMBER.with(lost + " rows", "were"));
-        }
+        lostRows(lost).ifPresent(found::add);
     }
 
     private void lookAtPeak() {
@@ -234,7 +242,10 @@ public final class CurveFindings {
                 found.add(COARSE_AT_PEAK.with(word(channel), figure(channel, step)));
             }
         }
-        if (noise > NOISE_SHARE * largest) {
+    }
+
+    private void lookAtNoise() {
+        if (noise > NOISE_SHARE * force.get(peak)) {
             found.add(NOISY.with(word(channel), figure(channel, noise)));
         }
     }

@@ -35,9 +35,6 @@ public final class Heated {
             "coarse-rows",
             "From one row to the next the temperature rose by %s °C where the deflection was"
                     + " reached; record more often, or heat more slowly.");
-    static final Finding.Kind NOT_A_NUMBER = Finding.Kind.warning(
-            "rows-without-number", "%s of the record without a number %s passed over.");
-
     /** Below this a fall is the thermometer's, not the oven's (°C); our own. */
     private static final double FALL_WORTH_SAYING = 1;
 
@@ -258,12 +255,7 @@ public final class Heated {
         if (readings.has(TIME)) {
             CurveFindings.timeFalls(readings.trace(TIME)).ifPresent(out::found);
         }
-        if (lost > 0) {
-            out.found(
-                    lost == 1
-                            ? NOT_A_NUMBER.with("1 row", "was")
-                            : NOT_A_NUMBER.with(lost + " rows", "were"));
-        }
+        CurveFindings.lostRows(lost).ifPresent(out::found);
         if (fall > FALL_WORTH_SAYING) {
             out.found(TEMPERATURE_FELL.with(Figures.two(fall), Figures.three(fellFrom)));
         }

@@ -37,8 +37,7 @@ public final class OwnMethod {
             "%s is %s; the method was written for %s, and beyond that its formula may not hold.");
 
     /** What is recorded on these rises to a peak when something gives way. */
-    private static final Set<org.twinbar.instrument.Kind> LOADS =
-            Set.of(LOAD_CELL, TORQUE_SENSOR);
+    private static final Set<org.twinbar.instrument.Kind> LOADS = Set.of(LOAD_CELL, TORQUE_SENSOR);
 
     /** Curve functions read every row, in every world. */
     private static final int MOST_CURVE_FUNCTIONS = 20;

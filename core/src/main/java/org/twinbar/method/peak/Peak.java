@@ -51,8 +51,8 @@ record Peak(Input reading, Channel channel, Mark mark) {
             out.restMissing(CurveFindings.wrongSign(channel));
             return OptionalDouble.empty();
         }
-        double value = readings.trace(channel).get(row(readings))
-                + readings.resolutionAt(channel, "peak");
+        double value =
+                readings.trace(channel).get(row(readings)) + readings.resolutionAt(channel, "peak");
         if (!Double.isFinite(value)) {
             out.restMissing("no row of the record holds a number");
             return OptionalDouble.empty();

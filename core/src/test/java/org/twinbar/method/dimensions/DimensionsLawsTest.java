@@ -25,7 +25,9 @@ class DimensionsLawsTest {
 
     private static double percent(Axis axis, double before, double after) {
         return Exactly.value(
-                result(bar(Exactly.bench()).number(axis.before(), before).number(axis.after(), after)),
+                result(bar(Exactly.bench())
+                        .number(axis.before(), before)
+                        .number(axis.after(), after)),
                 axis.change());
     }
 
@@ -65,9 +67,7 @@ class DimensionsLawsTest {
             double after = before * (0.9 + 0.2 * random.nextDouble());
             double there = 1 + percent(Axis.MASS, before, after) / 100;
             double back = 1 + percent(Axis.MASS, after, before) / 100;
-            assertThat(there * back)
-                    .as("seed %s, run %s", SEED, i)
-                    .isCloseTo(1, within(1e-12));
+            assertThat(there * back).as("seed %s, run %s", SEED, i).isCloseTo(1, within(1e-12));
         }
     }
 

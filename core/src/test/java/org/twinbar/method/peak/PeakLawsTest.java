@@ -26,8 +26,7 @@ class PeakLawsTest {
     }
 
     private static Result pulled(double[] force) {
-        return Result.of(
-                new InsertPullout(), insert(Exactly.bench(), force).build());
+        return Result.of(new InsertPullout(), insert(Exactly.bench(), force).build());
     }
 
     private static double[] any(Random random) {

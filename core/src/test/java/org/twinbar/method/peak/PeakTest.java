@@ -200,8 +200,7 @@ class PeakTest {
 
     @Test
     void aSignThatIsTurnedRoundGivesNothing() {
-        double[] negative =
-                Arrays.stream(smooth(900)).map(value -> -value).toArray();
+        double[] negative = Arrays.stream(smooth(900)).map(value -> -value).toArray();
         Readings.Builder readings = part().channel(InsertPullout.TRACE, negative);
         assertThat(texts(new InsertPullout(), readings))
                 .singleElement()
