@@ -1,5 +1,6 @@
 package org.twinbar.method.oven;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.twinbar.method.Readings;
@@ -93,9 +94,7 @@ record Lag(
             return exactly(0, 0);
         }
         if (readings.has(OvenForm.TIME_CONSTANT)) {
-            double factor = 1 + readings.error(ofGroup(readings, ofGroup));
-            double seconds = readings.number(OvenForm.TIME_CONSTANT);
-            return new Lag(Origin.MEASURED, ramp, seconds, factor, 0, ofGroup, 0);
+            return measured(readings, ramp, ofGroup);
         }
         if (bar.isEmpty()) {
             return unknown(readings, USUAL_LAG, ofGroup, 0);
@@ -114,6 +113,19 @@ record Lag(
         }
         double largest = ramp * timeConstant(bar.get(), Warming.STILL_AIR);
         return unknown(readings, largest, ofGroup, largest);
+    }
+
+    /**
+     * Returns the lag by a step test. One dummy stands for its whole group, so that what is wrong
+     * with its time constant is an error of the group, not of each bar.
+     */
+    private static Lag measured(Readings readings, double ramp, double ofGroup) {
+        double seconds =
+                Arrays.stream(readings.each(OvenForm.TIME_CONSTANT)).average().orElseThrow();
+        double ofStep = readings.readingUncertainty(OvenForm.TIME_CONSTANT) / seconds;
+        double share = Math.sqrt(ofGroup * ofGroup + ofStep * ofStep);
+        double factor = 1 + readings.error(ofGroup(readings, share));
+        return new Lag(Origin.MEASURED, ramp, seconds, factor, 0, share, 0);
     }
 
     private static Source ofGroup(Readings readings, double u) {

@@ -91,7 +91,7 @@ final class OvenForm {
 
     static final Description DESCRIPTION = new Description(
             "oven",
-            2,
+            3,
             "Oven test of a cantilever",
             "No standard: a maker's test that compares bars of one oven; the strain of 0.2 % is"
                     + " ISO 75's, whose numbers it must not be mixed with.",

@@ -163,6 +163,19 @@ class OvenTest {
         assertThat(Math.abs(shifts(result).get("thermal lag of plain"))).isCloseTo(2, within(1e-9));
     }
 
+    /** One dummy stands for a whole group: its fit's uncertainty moves the group together. */
+    @Test
+    void theUncertaintyOfAStepTestIsTheGroups() {
+        Result result =
+                Ovens.result(Ovens.sagging(Ovens.bar(Exactly.bench(), "coated"), 57.3, 0.2, 0, NONE)
+                        .word(OvenForm.THERMOMETER_IN, "air")
+                        .numberWithUncertainty(OvenForm.TIME_CONSTANT, 300, 30)
+                        .setting(OvenForm.LAG_UNCERTAINTY, 0));
+        assertThat(Math.abs(shifts(result).get("thermal lag of coated")))
+                .isCloseTo(0.5, within(0.01));
+        assertThat(shifts(result).keySet()).noneMatch(name -> name.contains("time constant"));
+    }
+
     @Test
     void twoReadingsOfTheThermometerAreAnInterval() {
         Readings.Builder eyes =
