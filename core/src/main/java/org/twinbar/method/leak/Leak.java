@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
+import org.twinbar.method.Detection;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.TestMethod;
@@ -12,9 +13,6 @@ import org.twinbar.method.Yield;
 
 /** A vessel under a head of liquid: dry, wet, and what it loses. */
 public final class Leak implements TestMethod {
-
-    /** A loss below this many standard uncertainties is not told from none: METHODS E. */
-    private static final double DETECTION = 3;
 
     @Override
     public Description description() {
@@ -66,7 +64,7 @@ public final class Leak implements TestMethod {
      * <pre>q = (m_before − m_after)/Δt − q_control,  L_D = 3·√(u²(m_before) + u²(m_after))/Δt</pre>
      *
      * <p>Where the scatter of the controls is known, L_D = 3·s_control if that is larger. Below L_D
-     * nothing but the limit is said. Source: METHODS E.
+     * nothing but an upper end is said. Source: METHODS E.
      */
     private static Yield leakRate(Readings readings) {
         if (!readings.has(LeakForm.MASS_BEFORE) || !readings.has(LeakForm.MASS_AFTER)) {
@@ -80,15 +78,12 @@ public final class Leak implements TestMethod {
             return new Yield.Missing("no time passed between the two weighings");
         }
         double rate = rate(readings, interval.getAsDouble());
-        double limit = readings.once(
-                "detection limit",
-                Double.class,
-                () -> detectionLimit(readings, interval.getAsDouble()));
-        boolean detected = readings.once("detected", Boolean.class, () -> rate >= limit);
-        return detected
+        Detection detection = detection(readings, interval.getAsDouble());
+        double seen = readings.once("rate", Double.class, () -> rate);
+        return detection.detects(seen)
                 ? Yield.of(rate)
                 : new Yield.Below(
-                        limit,
+                        detection.below(seen),
                         "the loss is below what weighing can tell in "
                                 + Looks.hours(interval.getAsDouble()));
     }
@@ -116,13 +111,20 @@ public final class Leak implements TestMethod {
         return ended ? OptionalDouble.of(looks.get().lastDry()) : OptionalDouble.empty();
     }
 
-    private static double detectionLimit(Readings readings, double hours) {
-        double before = readings.readingUncertainty(LeakForm.MASS_BEFORE);
-        double after = readings.readingUncertainty(LeakForm.MASS_AFTER);
-        double weighing = DETECTION * Math.sqrt(before * before + after * after) / hours;
-        double controls = readings.has(LeakForm.CONTROL_SCATTER)
-                ? DETECTION * readings.number(LeakForm.CONTROL_SCATTER)
-                : 0;
-        return Math.max(weighing, controls);
+    /** Returns what weighing, or the scatter of the controls, lets be told; of readings at rest. */
+    static Detection detection(Readings readings) {
+        return detection(readings, interval(readings).orElseThrow());
+    }
+
+    private static Detection detection(Readings readings, double hours) {
+        return readings.once("detection", Detection.class, () -> {
+            double before = readings.readingUncertainty(LeakForm.MASS_BEFORE);
+            double after = readings.readingUncertainty(LeakForm.MASS_AFTER);
+            double weighing = Math.sqrt(before * before + after * after) / hours;
+            double controls = readings.has(LeakForm.CONTROL_SCATTER)
+                    ? readings.number(LeakForm.CONTROL_SCATTER)
+                    : 0;
+            return new Detection(Math.max(weighing, controls));
+        });
     }
 }

@@ -82,8 +82,8 @@ final class LeakFindings {
     }
 
     private void lookAtRate(Yield rate) {
-        if (rate instanceof Yield.Below below) {
-            out.found(BELOW_DETECTION.with(Figures.two(below.bound())));
+        if (rate instanceof Yield.Below) {
+            out.found(BELOW_DETECTION.with(Figures.two(Leak.detection(readings).limit())));
         }
         if (rate instanceof Yield.Missing) {
             return;
@@ -91,9 +91,9 @@ final class LeakFindings {
         if (!readings.has(LeakForm.CONTROL_LOSS)) {
             out.found(EVAPORATION_UNKNOWN.with());
         }
-        if (rate instanceof Yield.Below below) {
+        if (rate instanceof Yield.Below) {
             double seen = Leak.rateSeen(readings);
-            if (-seen > below.bound()) {
+            if (-seen > Leak.detection(readings).limit()) {
                 out.found(GAINED_MASS.with(Figures.two(-seen)));
             }
         }

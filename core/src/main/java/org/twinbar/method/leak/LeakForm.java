@@ -59,7 +59,7 @@ final class LeakForm {
 
     static final Description DESCRIPTION = new Description(
             "leak",
-            1,
+            2,
             "Leak test under a head of liquid",
             "Common practice, no standard: a filled vessel is looked at and weighed beside a"
                     + " tight one; liquid, head, times and the way of looking are stated.",

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
+import org.twinbar.method.Detection;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
 import org.twinbar.method.TestMethod;
@@ -17,9 +18,6 @@ public final class PressureDecay implements TestMethod {
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double SECONDS_PER_MINUTE = 60;
     private static final int FEWEST_ROWS = 5;
-
-    /** A loss below this many standard uncertainties is not told from none. */
-    private static final double DETECTION = 3;
 
     /** Steps of the display are rectangles: METHODS J.1. */
     private static final double STEP_TO_STANDARD = 1 / Math.sqrt(12);
@@ -79,12 +77,12 @@ public final class PressureDecay implements TestMethod {
         Line line = decay.line(from, to, from);
         double rate = -line.slope();
         double start = StrictMath.exp(line.intercept());
-        double least = readings.once(
-                "least rate",
-                Double.class,
-                () -> leastRate(readings, decay, line, start, from, to));
-        Found found =
-                new Found(line, least, readings.once("seen", Boolean.class, () -> rate > least));
+        Detection detection = readings.once(
+                "detection",
+                Detection.class,
+                () -> detection(readings, decay, line, start, from, to));
+        double atRest = readings.once("rate", Double.class, () -> rate);
+        Found found = new Found(line, detection.below(atRest), atRest > detection.limit());
         out.put(PressureForm.PRESSURE_LOSS, found.times(start * SECONDS_PER_HOUR));
         if (readings.has(PressureForm.VOLUME)) {
             double volume = readings.number(PressureForm.VOLUME);
@@ -100,16 +98,16 @@ public final class PressureDecay implements TestMethod {
         }
     }
 
-    /** Returns the least rate (1/s) that scatter and the display's step let be seen. */
-    private static double leastRate(
+    /** Returns which rates (1/s) scatter and the display's step let be seen. */
+    private static Detection detection(
             Readings readings, Decay decay, Line line, double start, int from, int to) {
         double step = readings.step(PressureForm.PRESSURE) * STEP_TO_STANDARD;
         double byStep = Math.sqrt(2) * step / start / (decay.seconds(to) - decay.seconds(from));
-        return DETECTION * Math.max(line.slopeUncertainty(), byStep);
+        return new Detection(Math.max(line.slopeUncertainty(), byStep));
     }
 
     /** The rate that was fitted, or that none could be told from zero. */
-    private record Found(Line line, double least, boolean seen) {
+    private record Found(Line line, double below, boolean seen) {
 
         private static final String NOT_SEEN =
                 "the pressure fell by less than scatter and the gauge's step can show";
@@ -118,7 +116,7 @@ public final class PressureDecay implements TestMethod {
             double value = -line.slope() * factor;
             double u = line.slopeUncertainty() * factor;
             if (!seen) {
-                double bound = least * factor;
+                double bound = below * factor;
                 return Double.isFinite(bound)
                         ? new Yield.Below(bound, NOT_SEEN)
                         : Yield.of(Double.NaN);
@@ -130,7 +128,7 @@ public final class PressureDecay implements TestMethod {
 
         Yield halfTime() {
             if (!seen) {
-                double bound = LN_2 / least / SECONDS_PER_HOUR;
+                double bound = LN_2 / below / SECONDS_PER_HOUR;
                 return Double.isFinite(bound)
                         ? new Yield.AtLeast(bound, NOT_SEEN)
                         : new Yield.Missing(NOT_SEEN);

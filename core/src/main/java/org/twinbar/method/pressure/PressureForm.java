@@ -57,7 +57,7 @@ final class PressureForm {
 
     static final Description DESCRIPTION = new Description(
             "pressure",
-            1,
+            2,
             "Pressure decay of a closed vessel",
             "In the manner of a pressure-change leak test (EN 1779), corrected for temperature;"
                     + " no standard for printed vessels is claimed.",

@@ -5,6 +5,7 @@ import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Answering;
 import org.twinbar.method.Description;
+import org.twinbar.method.Detection;
 import org.twinbar.method.Input;
 import org.twinbar.method.Outcome;
 import org.twinbar.method.Readings;
@@ -40,9 +41,6 @@ public final class Uptake implements TestMethod {
 
     private static final String UNDETECTED = "the gain is below what the two weighings can tell";
 
-    /** A gain below this many standard uncertainties is not told from none. */
-    private static final double DETECTION = 3;
-
     private static final double SECONDS_PER_HOUR = 3600;
 
     @Override
@@ -63,10 +61,15 @@ public final class Uptake implements TestMethod {
         }
         double dry = readings.number(UptakeForm.DRY);
         double gained = gained(readings, UptakeForm.WET);
-        double limit = readings.once(
-                "detection limit", Double.class, () -> DETECTION * ofDifference(readings));
-        boolean detected = readings.once("detected", Boolean.class, () -> gained >= limit);
-        out.put(UptakeForm.UPTAKE, uptake(gained, dry, detected, limit));
+        Detection detection = readings.once(
+                "detection", Detection.class, () -> new Detection(ofDifference(readings)));
+        double seen = readings.once("gained", Double.class, () -> gained);
+        boolean detected = detection.detects(seen);
+        out.put(
+                UptakeForm.UPTAKE,
+                detected
+                        ? Yield.of(uptake(gained, dry))
+                        : new Yield.Below(uptake(detection.below(seen), dry), UNDETECTED));
         if (readings.has(UptakeForm.SATURATED)) {
             double saturated = gained(readings, UptakeForm.SATURATED);
             out.value(UptakeForm.SATURATION, 100 * saturated / dry);
@@ -79,23 +82,21 @@ public final class Uptake implements TestMethod {
             out.restMissing("it was not weighed when it gained no more");
         }
         if (readings.atRest()) {
-            find(readings, gained, limit, out);
+            find(readings, gained, detection.limit(), out);
         }
         return out.build();
     }
 
     /**
-     * Gives the uptake.
+     * Returns the uptake (%).
      *
      * <pre>c = (m_wet − m₀)/m_dry · 100 %</pre>
      *
      * <p>m₀ is the mass dried again where there is one, so that what dissolved is not taken off,
      * else m_dry. Source: ISO 62:2008, clause 7; the use of m₀ from memory.
      */
-    private static Yield uptake(double gained, double dry, boolean detected, double limit) {
-        return detected
-                ? Yield.of(100 * gained / dry)
-                : new Yield.Below(100 * limit / dry, UNDETECTED);
+    private static double uptake(double gained, double dry) {
+        return 100 * gained / dry;
     }
 
     private static double gained(Readings readings, Input wet) {
@@ -143,7 +144,7 @@ public final class Uptake implements TestMethod {
             double lost = readings.number(UptakeForm.DRY) - readings.number(UptakeForm.REDRIED);
             double before = readings.readingUncertainty(UptakeForm.DRY);
             double after = readings.readingUncertainty(UptakeForm.REDRIED);
-            if (lost > DETECTION * Math.sqrt(before * before + after * after)) {
+            if (new Detection(Math.sqrt(before * before + after * after)).detects(lost)) {
                 out.found(LOST_MATTER.with(Figures.two(lost)));
             }
         }

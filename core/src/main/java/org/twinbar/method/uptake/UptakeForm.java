@@ -37,7 +37,7 @@ final class UptakeForm {
 
     static final Description DESCRIPTION = new Description(
             "uptake",
-            1,
+            2,
             "Water uptake",
             "ISO 62: dried, weighed, immersed, wiped and weighed; it departs in that prints have"
                     + " voids, whose filling counts as uptake.",

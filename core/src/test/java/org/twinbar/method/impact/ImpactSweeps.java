@@ -3,6 +3,7 @@ package org.twinbar.method.impact;
 import java.util.List;
 import java.util.Random;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.BoundSweep;
 import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Sweep;
@@ -21,10 +22,17 @@ public final class ImpactSweeps implements Sweeps {
                 ImpactForm.STRENGTH,
                 "angles in steps of 1°, their zero by 0.3°; the moment by 1 %; a caliper in steps of"
                         + " 0.05 mm",
-                ImpactSweeps::blow));
+                ImpactSweeps::broken));
     }
 
-    private static Sweep.Drawn blow(Random random) {
+    private record Blow(Readings.Builder readings, double truth) {}
+
+    private static Sweep.Drawn broken(Random random) {
+        Blow blow = blow(random);
+        return Sweep.Drawn.of(new Impact(), blow.readings(), blow.truth());
+    }
+
+    private static Blow blow(Random random) {
         Dial scale = Dial.drawn(random, 0, 0.3, 1);
         Dial caliper = new Dial(0, 0, 0.05);
         double release = 138 + 4 * random.nextDouble();
@@ -32,8 +40,7 @@ public final class ImpactSweeps implements Sweeps {
         double thickness = 3.9 + 0.2 * random.nextDouble();
         double width = 7.9 + 0.2 * random.nextDouble();
         double joules = 4 * (Hammer.cos(rise) - Hammer.cos(release));
-        return Sweep.Drawn.of(
-                new Impact(),
+        return new Blow(
                 Readings.of("A1", "plain", BENCH)
                         .numberForAllWithUncertainty(
                                 ImpactForm.MOMENT, 4 * (1 + 0.01 * random.nextGaussian()), 0.04)
@@ -42,5 +49,22 @@ public final class ImpactSweeps implements Sweeps {
                         .number(ImpactForm.THICKNESS, caliper.reads(thickness))
                         .number(ImpactForm.WIDTH, caliper.reads(width)),
                 1000 * joules / (thickness * width));
+    }
+
+    @Override
+    public List<BoundSweep> bounds() {
+        return List.of(new BoundSweep(
+                ImpactForm.STRENGTH,
+                "at least, since it did not break",
+                "as above; one more blow would have broken it",
+                ImpactSweeps::unbroken));
+    }
+
+    private static Sweep.Drawn unbroken(Random random) {
+        Blow blow = blow(random);
+        return Sweep.Drawn.of(
+                new Impact(),
+                blow.readings().word(ImpactForm.BREAK_TYPE, ImpactForm.NOT_BROKEN),
+                blow.truth());
     }
 }

@@ -3,7 +3,9 @@ package org.twinbar.method.oven;
 import java.util.List;
 import java.util.Random;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.BoundSweep;
 import org.twinbar.method.Exactly;
+import org.twinbar.method.Readings;
 import org.twinbar.method.Sweep;
 import org.twinbar.method.Sweeps;
 
@@ -46,5 +48,49 @@ public final class OvenSweeps implements Sweeps {
                         .word(OvenForm.THERMOMETER_IN, "air")
                         .number(OvenForm.TIME_CONSTANT, SECONDS),
                 TRUTH);
+    }
+
+    @Override
+    public List<BoundSweep> bounds() {
+        return List.of(
+                new BoundSweep(
+                        OvenForm.ONSET,
+                        "between two looks at the thermometer",
+                        "looks 2 °C apart; the thermometer's zero by 0.5 °C; the time constant by 20 %",
+                        OvenSweeps::lookedAt),
+                new BoundSweep(
+                        OvenForm.ONSET,
+                        "at least, since it never sagged",
+                        "the same; it was about to",
+                        OvenSweeps::held));
+    }
+
+    private static Sweep.Drawn lookedAt(Random random) {
+        double truth = TRUTH + 2 * random.nextDouble();
+        double lag = lag(random);
+        double zero = 0.5 * random.nextGaussian();
+        double step = 2 * Math.floor((truth + lag) / 2);
+        return Sweep.Drawn.of(
+                new Oven(),
+                inAir().number(OvenForm.ONSET_FROM, step + zero)
+                        .number(OvenForm.ONSET_TO, step + 2 + zero),
+                truth);
+    }
+
+    private static Sweep.Drawn held(Random random) {
+        double air = TRUTH + lag(random) + 0.5 * random.nextGaussian();
+        return Sweep.Drawn.of(new Oven(), inAir().number(OvenForm.HELD_UNTIL, air), TRUTH);
+    }
+
+    /** What a true time constant makes of half a degree per minute, long after it began. */
+    private static double lag(Random random) {
+        return 0.5 / 60 * SECONDS * (1 + 0.2 * random.nextGaussian());
+    }
+
+    private static Readings.Builder inAir() {
+        return Ovens.bar(BENCH, "plain")
+                .word(OvenForm.THERMOMETER_IN, "air")
+                .number(OvenForm.TIME_CONSTANT, SECONDS)
+                .number(OvenForm.RAMP, 0.5);
     }
 }

@@ -3,6 +3,7 @@ package org.twinbar.method.tensile;
 import java.util.List;
 import java.util.Random;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.BoundSweep;
 import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Sweep;
@@ -35,15 +36,16 @@ public final class TensileSweeps implements Sweeps {
     }
 
     private static Sweep.Drawn pulled(Random random) {
+        return Sweep.Drawn.of(new Tensile(), bar(random), STRENGTH);
+    }
+
+    private static Readings.Builder bar(Random random) {
         Dial cell = Dial.drawn(random, 0.005, 2, 5);
         Dial caliper = Dial.drawn(random, 0, 0.02, 0.05);
         double width = 9.5 + random.nextDouble();
         double thickness = 3.5 + random.nextDouble();
-        return Sweep.Drawn.of(
-                new Tensile(),
-                Pulled.bar(caliper.reads(width), caliper.reads(thickness), FORCES)
-                        .number(PullForm.PEAK_FORCE, cell.reads(STRENGTH * width * thickness)),
-                STRENGTH);
+        return Pulled.bar(caliper.reads(width), caliper.reads(thickness), FORCES)
+                .number(PullForm.PEAK_FORCE, cell.reads(STRENGTH * width * thickness));
     }
 
     private static Readings.Builder stretched(double noiseN, long seed) {
@@ -53,5 +55,17 @@ public final class TensileSweeps implements Sweeps {
                 .withNoise(noiseN, seed)
                 .readings()
                 .word(Toe.CHOICE, Toe.AS_RECORDED);
+    }
+
+    @Override
+    public List<BoundSweep> bounds() {
+        return List.of(new BoundSweep(
+                PullForm.STRENGTH,
+                "at least, since it broke at the shoulder",
+                "as above; the gauge length was about to break",
+                random -> Sweep.Drawn.of(
+                        new Tensile(),
+                        bar(random).word(PullForm.BROKE_AT, PullForm.BROKE_AT_SHOULDER),
+                        STRENGTH)));
     }
 }

@@ -3,6 +3,7 @@ package org.twinbar.method.uptake;
 import java.util.List;
 import java.util.Random;
 import org.twinbar.instrument.Bench;
+import org.twinbar.method.BoundSweep;
 import org.twinbar.method.Exactly;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Sweep;
@@ -49,5 +50,27 @@ public final class UptakeSweeps implements Sweeps {
                 .number(UptakeForm.IMMERSED, hours)
                 .number(UptakeForm.THICKNESS, caliper.reads(thickness));
         return Sweep.Drawn.of(new Uptake(), readings, what == Soaked.UPTAKE ? share : diffusion);
+    }
+
+    @Override
+    public List<BoundSweep> bounds() {
+        return List.of(new BoundSweep(
+                UptakeForm.UPTAKE,
+                "below the limit of detection, which the truth is about",
+                "a scale in steps of 1 mg, its gain by 0.1 %",
+                UptakeSweeps::hardlySoaked));
+    }
+
+    /** Two weighings can tell 1.2 mg of 5 g, which is 0.024 %. */
+    private static Sweep.Drawn hardlySoaked(Random random) {
+        Dial scale = Dial.drawn(random, 0.001, 0, 0.001);
+        double dry = 5 + 0.001 * random.nextDouble();
+        double truth = 0.05 * random.nextDouble();
+        return Sweep.Drawn.of(
+                new Uptake(),
+                Readings.of("U1", "plain", BENCH)
+                        .number(UptakeForm.DRY, scale.reads(dry))
+                        .number(UptakeForm.WET, scale.reads(dry * (1 + truth / 100))),
+                truth);
     }
 }

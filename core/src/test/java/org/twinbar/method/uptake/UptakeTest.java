@@ -63,9 +63,12 @@ class UptakeTest {
     void aGainThatWeighingCannotTellIsABound() {
         Yield yield = found(sound().number(UptakeForm.WET, 20.01), UptakeForm.UPTAKE);
         assertThat(yield).isInstanceOf(Yield.Below.class);
-        // Three times √2 of a step of 0.01 g over √12, of 20 g.
+        // √2 of a step of 0.01 g over √12 is the uncertainty of the gain, of 20 g.
+        double u = Math.sqrt(2.0 / 12) * 0.01;
         assertThat(((Yield.Below) yield).bound())
-                .isCloseTo(100 * 3 * Math.sqrt(2.0 / 12) * 0.01 / 20, within(1e-12));
+                .isCloseTo(100 * (0.01 + 1.6448536269514722 * u) / 20, within(1e-9));
+        Yield none = found(sound().number(UptakeForm.WET, 20), UptakeForm.UPTAKE);
+        assertThat(((Yield.Below) none).bound()).isCloseTo(100 * 3 * u / 20, within(1e-12));
     }
 
     @Test
