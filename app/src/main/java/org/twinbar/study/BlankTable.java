@@ -59,7 +59,7 @@ public final class BlankTable {
     }
 
     /**
-     * Makes the table.
+     * Makes the table of a test to which no curve belongs.
      *
      * @param name what its file is called
      * @param specimens a line each: code, group, and where it matters print run, mix, orientation;
@@ -67,13 +67,27 @@ public final class BlankTable {
      * @throws InputException where the list can't be read, or a code stands there twice
      */
     public static Upload of(String name, String specimens, List<Asked> asked) {
+        return of(name, specimens, asked, List.of());
+    }
+
+    /** Makes the table, with room for the name of each specimen's curve. */
+    public static Upload withCurves(String name, String specimens, List<Asked> asked) {
+        return of(name, specimens, asked, List.of(Columns.CURVE_HEADER));
+    }
+
+    private static Upload of(
+            String name, String specimens, List<Asked> asked, List<String> further) {
         Table listed = read(specimens);
         List<String> headers =
                 new ArrayList<>(listed.columns().stream().map(Column::header).toList());
         List<String> fresh = asked.stream()
                 .filter(it -> listed.columns().stream().noneMatch(it::isIn))
                 .flatMap(it -> it.headers().stream())
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        further.stream()
+                .filter(header -> listed.columns().stream()
+                        .noneMatch(it -> Presets.key(it.header()).equals(Presets.key(header))))
+                .forEach(fresh::add);
         headers.addAll(fresh);
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {

@@ -179,7 +179,13 @@ public final class Calculation {
         List<JudgedSpecimen> specimens =
                 inParallel(rows, row -> specimen(row, file, bench, presets, recorded));
         List<Named> read = read(columns, presets, recorded);
-        List<Instrument> instruments = instruments(read, bench);
+        List<Bench> benches = rows.stream()
+                .filter(SpecimenRow::isBegun)
+                .map(row -> row.on(bench, description))
+                .distinct()
+                .toList();
+        List<Instrument> instruments =
+                instruments(read, benches.isEmpty() ? List.of(bench) : benches);
         List<Finding> findings = new ArrayList<>(columns.findings());
         findings.addAll(named.findings(read));
         findings.addAll(Mixed.among(
@@ -224,7 +230,7 @@ public final class Calculation {
     private JudgedSpecimen specimen(
             SpecimenRow row, KeptFile file, Bench bench, Presets presets, Set<Channel> recorded) {
         Description description = method.description();
-        Readings.Builder builder = Readings.of(row.code(), row.group(), bench);
+        Readings.Builder builder = Readings.of(row.code(), row.group(), row.on(bench, description));
         presets.into(builder);
         List<Finding> findings = new ArrayList<>(row.into(builder));
         Optional<Recordings.Recording> recording = description.channels().isEmpty()
@@ -282,13 +288,16 @@ public final class Calculation {
                 .toList();
     }
 
-    private static List<Instrument> instruments(List<Named> read, Bench bench) {
+    /** @param benches the usual one, and those of specimens that were measured on pictures */
+    private static List<Instrument> instruments(List<Named> read, List<Bench> benches) {
         List<Instrument> instruments = new ArrayList<>();
         for (Named named : read) {
-            if (named instanceof Input input) {
-                instruments.add(bench.of(input.name(), input.instrument(), input.unit()));
-            } else if (named instanceof Channel channel) {
-                instruments.add(bench.of(channel.name(), channel.instrument(), channel.unit()));
+            for (Bench bench : benches) {
+                if (named instanceof Input input) {
+                    instruments.add(bench.of(input.name(), input.instrument(), input.unit()));
+                } else if (named instanceof Channel channel) {
+                    instruments.add(bench.of(channel.name(), channel.instrument(), channel.unit()));
+                }
             }
         }
         String none = Kind.NONE.word();

@@ -37,6 +37,9 @@ final class Columns {
     private static final String GROUP = "group";
     private static final String CURVE = "curvefile";
 
+    /** The header under which a table names a specimen's curve. */
+    static final String CURVE_HEADER = "curve_file";
+
     private final Table table;
     private final Description description;
     private final Map<Named, List<Column>> readings = new LinkedHashMap<>();

@@ -19,8 +19,12 @@ record Corrections(Map<Cell, Said> cells) {
      *
      * @param typed the first reading, where the table had none
      * @param corrected what that, or what stood in the table, was corrected to last
+     * @param picture how what counts was had, where that was from a picture
      */
-    record Said(Optional<Reading.Typed> typed, Optional<Reading.Corrected> corrected) {
+    record Said(
+            Optional<Reading.Typed> typed,
+            Optional<Reading.Corrected> corrected,
+            Optional<OnPicture> picture) {
 
         Said {
             if (typed.isEmpty() && corrected.isEmpty()) {
@@ -28,8 +32,8 @@ record Corrections(Map<Cell, Said> cells) {
             }
         }
 
-        static Said first(Reading.Typed typed) {
-            return new Said(Optional.of(typed), Optional.empty());
+        static Said first(Reading.Typed typed, Optional<OnPicture> picture) {
+            return new Said(Optional.of(typed), Optional.empty(), picture);
         }
 
         /** Returns what counts now. */

@@ -7,5 +7,6 @@ import java.time.ZonedDateTime;
  *
  * @param when it was taken, as the one who took it says
  * @param who as they named themselves
+ * @param words what it is, such as the frame of a film; empty where it speaks for itself
  */
-public record Photo(KeptFile file, ZonedDateTime when, String who) {}
+public record Photo(KeptFile file, ZonedDateTime when, String who, String words) {}

@@ -72,7 +72,9 @@ final class PlannedTable {
             for (List<Named> way : ask.ways()) {
                 way.stream()
                         .filter(named -> !sameForAll.contains(Presets.key(named.name())))
-                        .map(named -> named instanceof Channel ? "curve_file" : named.column())
+                        .map(named -> named instanceof Channel
+                                ? Columns.CURVE_HEADER
+                                : named.column())
                         .forEach(blanks::add);
             }
         }

@@ -1,6 +1,7 @@
 package org.twinbar.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +14,12 @@ import org.twinbar.exchange.Row;
 import org.twinbar.exchange.Table;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
+import org.twinbar.instrument.Bench;
+import org.twinbar.method.Channel;
+import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Limits;
+import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.QuantityException;
@@ -139,11 +144,68 @@ final class SpecimenRow {
         }
         Optional<Column> own =
                 columns.ownUncertainty(input).filter(column -> !isNothing(text(column)));
-        if (own.isPresent() && values.length == 1) {
+        Optional<OnPicture> picture = picture(repeats);
+        if (picture.isPresent() && values.length == 1) {
+            Unit.Conversion size = picture.get().unit().differenceTo(input.unit());
+            readings.numberWithUncertainty(
+                    input,
+                    values[0],
+                    size.apply(picture.get().own()),
+                    picture.get().ownFreedom());
+        } else if (own.isPresent() && values.length == 1) {
             readings.numberWithUncertainty(input, values[0], uncertainty(input, own.get()));
         } else {
             readings.number(input, values);
         }
+    }
+
+    /**
+     * Returns how a reading was had from a picture. Of several that were had differently, the one
+     * with the largest uncertainty stands for all, so that none is believed too well.
+     */
+    private Optional<OnPicture> picture(List<Column> repeats) {
+        return repeats.stream()
+                .filter(column -> !isNothing(text(column)))
+                .flatMap(column -> corrections.of(row.line(), column.header()).stream())
+                .flatMap(said -> said.picture().stream())
+                .max(Comparator.comparingDouble(OnPicture::share)
+                        .thenComparingDouble(OnPicture::own));
+    }
+
+    /** Returns the bench with the pictures that this specimen's readings were read on. */
+    Bench on(Bench bench, Description description) {
+        if (corrections.cells().isEmpty()) {
+            return bench;
+        }
+        Bench own = bench;
+        for (Map.Entry<Named, List<Column>> read : columns.readings().entrySet()) {
+            if (read.getKey() instanceof Input input) {
+                own = on(own, input.name(), picture(read.getValue()));
+            }
+        }
+        Optional<OnPicture> filmed =
+                columns.curve().flatMap(column -> picture(List.of(column)));
+        for (Channel channel : description.channels()) {
+            own = on(
+                    own,
+                    channel.name(),
+                    filmed.filter(it -> it.unit().measuresSameAs(channel.unit())));
+        }
+        return own;
+    }
+
+    private static Bench on(Bench bench, String reading, Optional<OnPicture> picture) {
+        return picture.flatMap(OnPicture::instrument)
+                .map(instrument -> bench.withInstrument(reading, instrument))
+                .orElse(bench);
+    }
+
+    /** Whether anything at all stands in it beside what says which specimen it is. */
+    boolean isBegun() {
+        return columns.readings().values().stream()
+                        .flatMap(List::stream)
+                        .anyMatch(column -> !isNothing(text(column)))
+                || curve().isPresent();
     }
 
     private double number(Input input, Column column) {

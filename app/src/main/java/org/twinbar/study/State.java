@@ -78,8 +78,17 @@ final class State {
      *
      * @param from what counted before it
      * @param to what counts since
+     * @param pictureBefore how what counted before it was had, where that was from a picture
+     * @param picture how what counts since was had
      */
-    record Spoken(UUID entry, String from, String to, ZonedDateTime when, String who) {}
+    record Spoken(
+            UUID entry,
+            String from,
+            String to,
+            ZonedDateTime when,
+            String who,
+            Optional<OnPicture> pictureBefore,
+            Optional<OnPicture> picture) {}
 
     /**
      * @param shelf the instruments that its tests may name
@@ -229,8 +238,11 @@ final class State {
         Map<Corrections.Cell, Corrections.Said> cells =
                 corrections.computeIfAbsent(test, it -> new HashMap<>());
         Corrections.Said before = cells.get(cell);
+        Optional<OnPicture> picture = OnPicture.read(value);
         if (before == null && from.isBlank()) {
-            cells.put(cell, Corrections.Said.first(new Reading.Typed(to, when, entry.who())));
+            cells.put(
+                    cell,
+                    Corrections.Said.first(new Reading.Typed(to, when, entry.who()), picture));
         } else {
             Change change = new Change(
                     "%s of %s: %s → %s"
@@ -246,10 +258,20 @@ final class State {
                     cell,
                     new Corrections.Said(
                             before == null ? Optional.empty() : before.typed(),
-                            Optional.of(new Reading.Corrected(to, change))));
+                            Optional.of(new Reading.Corrected(to, change)),
+                            picture));
             history.add(change);
         }
-        lastSpoken.put(new CellOf(test, cell), new Spoken(entry.id(), from, to, when, entry.who()));
+        lastSpoken.put(
+                new CellOf(test, cell),
+                new Spoken(
+                        entry.id(),
+                        from,
+                        to,
+                        when,
+                        entry.who(),
+                        before == null ? Optional.empty() : before.picture(),
+                        picture));
     }
 
     /** Of what waited on a phone: when it was noted there, not when it arrived. */
@@ -265,14 +287,16 @@ final class State {
                         new Photo(
                                 file(value.path("file")),
                                 ZonedDateTime.parse(value.path("when").asText()),
-                                entry.who())));
+                                entry.who(),
+                                value.path("words").asText())));
     }
 
-    static ObjectNode photo(OfSpecimen specimen, KeptFile file, ZonedDateTime when) {
+    static ObjectNode photo(
+            OfSpecimen specimen, KeptFile file, ZonedDateTime when, String words) {
         ObjectNode json =
                 object().put("test", specimen.test().toString()).put("specimen", specimen.code());
         json.set("file", json(file));
-        return json.put("when", when.toString()).put("words", "");
+        return json.put("when", when.toString()).put("words", words);
     }
 
     static ObjectNode correction(CellOf cell, String specimen, String from, String to) {

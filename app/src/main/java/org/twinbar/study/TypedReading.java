@@ -15,6 +15,7 @@ import java.util.UUID;
  * @param why the reason, where it takes the place of something
  * @param doubt whether the person stands by a value that was doubted
  * @param noted when it was typed, where that is not now
+ * @param picture how it was had, where that was from a picture
  */
 public record TypedReading(
         String method,
@@ -24,7 +25,8 @@ public record TypedReading(
         Optional<UUID> seen,
         Optional<String> why,
         Doubt doubt,
-        Optional<Instant> noted) {
+        Optional<Instant> noted,
+        Optional<OnPicture> picture) {
 
     /** Whether a person stands by an unusual value. */
     public enum Doubt {
@@ -32,6 +34,19 @@ public record TypedReading(
         ASK,
         /** They were asked, and it stays. */
         CONFIRMED
+    }
+
+    /** What was typed by hand. */
+    public TypedReading(
+            String method,
+            String specimen,
+            String column,
+            String text,
+            Optional<UUID> seen,
+            Optional<String> why,
+            Doubt doubt,
+            Optional<Instant> noted) {
+        this(method, specimen, column, text, seen, why, doubt, noted, Optional.empty());
     }
 
     public TypedReading {

@@ -65,9 +65,14 @@ public record TypedTest(
      * @param text what counts now; empty where nothing was read
      * @param entry the last entry on it, which a form sends back to say what it saw
      * @param when that was made, and {@code who} made it; nothing where the table came so
+     * @param picture how it was had, where that was from a picture
      */
     public record Cell(
-            String text, Optional<UUID> entry, Optional<ZonedDateTime> when, Optional<String> who) {
+            String text,
+            Optional<UUID> entry,
+            Optional<ZonedDateTime> when,
+            Optional<String> who,
+            Optional<OnPicture> picture) {
 
         public boolean isBlank() {
             return text.isBlank();
@@ -209,7 +214,8 @@ public record TypedTest(
                 specimen.text(header),
                 last.map(State.Spoken::entry),
                 last.map(State.Spoken::when),
-                last.map(State.Spoken::who));
+                last.map(State.Spoken::who),
+                last.flatMap(State.Spoken::picture));
     }
 
     /** Returns what may be typed into a field without being asked about, where that is known. */

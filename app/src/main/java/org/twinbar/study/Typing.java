@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.twinbar.exchange.Column;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Row;
 import org.twinbar.exchange.Spelling;
@@ -116,7 +117,7 @@ public final class Typing {
         TypedTest.Specimen specimen = specimen(test, reading.specimen());
         TypedTest.Field field = field(test, reading.column());
         TypedTest.Cell cell = specimen.cell(field);
-        if (reading.text().equals(cell.text())) {
+        if (reading.text().equals(cell.text()) && reading.picture().isEmpty()) {
             return new Typed.Saved(cell.entry());
         }
         if (cell.entry().isPresent() && !cell.entry().equals(reading.seen())) {
@@ -134,11 +135,12 @@ public final class Typing {
             return new Typed.WhyAsked(cell.text());
         }
         ObjectNode value = State.correction(
-                cell(at, specimen, field), specimen.code(), cell.text(), reading.text());
+                cell(at, specimen, field.header()), specimen.code(), cell.text(), reading.text());
         if (reading.doubt() == TypedReading.Doubt.CONFIRMED) {
             value.put("confirmed", true);
         }
         noted(reading.noted()).ifPresent(time -> value.put("noted", time.toString()));
+        reading.picture().ifPresent(picture -> picture.into(value));
         boolean replaces = cell.entry().isPresent() || !cell.isBlank();
         Optional<String> reason =
                 replaces ? reading.why().or(() -> Optional.of(TYPED_AGAIN)) : Optional.empty();
@@ -162,7 +164,7 @@ public final class Typing {
         At at = at(State.of(before, shelf), method);
         TypedTest test = at.typed();
         TypedTest.Specimen specimen = specimen(test, code);
-        State.CellOf cell = cell(at, specimen, field(test, column));
+        State.CellOf cell = cell(at, specimen, header(at, test, column));
         State.Spoken last = at.state()
                 .lastSpoken(cell)
                 .orElseThrow(() -> new InputException(
@@ -170,20 +172,34 @@ public final class Typing {
         if (!last.entry().equals(seen)) {
             return new Typed.Conflict(last.to(), last.who(), Optional.of(last.entry()));
         }
+        ObjectNode value = State.correction(cell, code, last.to(), last.from());
+        last.pictureBefore().ifPresent(picture -> picture.into(value));
         append(
                 act,
                 study,
                 Aspect.READING,
-                State.correction(cell, code, last.to(), last.from()),
+                value,
                 Optional.of(UNDO),
                 Optional.of(seen));
         return new Typed.Saved(Optional.of(act.entry(0)));
+    }
+
+    /** Keeps a photo of a specimen, of which there is nothing to say. */
+    public void photo(
+            Act act,
+            StudyName study,
+            String method,
+            String code,
+            Upload photo,
+            Optional<Instant> noted) {
+        photo(act, study, method, code, photo, noted, "");
     }
 
     /**
      * Keeps a photo of a specimen.
      *
      * @param noted when it was taken, where that is not now
+     * @param words what it is, such as the frame of a film; may be empty
      * @throws InputException where there is no such specimen, or the file is no photo
      */
     public synchronized void photo(
@@ -192,7 +208,8 @@ public final class Typing {
             String method,
             String code,
             Upload photo,
-            Optional<Instant> noted) {
+            Optional<Instant> noted,
+            String words) {
         if (isDone(act, store.about(study.id().toString()))) {
             return;
         }
@@ -205,7 +222,11 @@ public final class Typing {
                 act,
                 study,
                 Aspect.SPECIMEN_PHOTO,
-                State.photo(new State.OfSpecimen(at.test().id(), code), photo.described(), when),
+                State.photo(
+                        new State.OfSpecimen(at.test().id(), code),
+                        photo.described(),
+                        when,
+                        words),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -266,9 +287,16 @@ public final class Typing {
         }
     }
 
-    private static State.CellOf cell(At at, TypedTest.Specimen specimen, TypedTest.Field field) {
-        return new State.CellOf(
-                at.test().id(), new Corrections.Cell(specimen.line(), field.header()));
+    private static State.CellOf cell(At at, TypedTest.Specimen specimen, String header) {
+        return new State.CellOf(at.test().id(), new Corrections.Cell(specimen.line(), header));
+    }
+
+    /** The name of a curve is no field that is typed, but it can be undone like one. */
+    private static String header(At at, TypedTest test, String column) {
+        return Picturing.column(at.table())
+                .map(Column::header)
+                .filter(column::equals)
+                .orElseGet(() -> field(test, column).header());
     }
 
     private static TypedTest.Specimen specimen(TypedTest test, String code) {

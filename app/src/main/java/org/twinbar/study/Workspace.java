@@ -286,6 +286,11 @@ public final class Workspace implements AutoCloseable {
         return new References(instruments(), methods);
     }
 
+    /** Returns what is followed on films. */
+    public Picturing picturing() {
+        return new Picturing(this, store.files());
+    }
+
     /** Returns what is typed by hand. */
     public Typing typing() {
         return typing;

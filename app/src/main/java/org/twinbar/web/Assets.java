@@ -28,6 +28,9 @@ final class Assets {
         routes.get("/assets/curve.js", file(SCRIPT, () -> resource("curve.js")));
         routes.get("/assets/rig.css", file(CSS, () -> resource("rig.css")));
         routes.get("/assets/rig.js", file(SCRIPT, () -> resource("rig.js")));
+        routes.get("/assets/picture.js", file(SCRIPT, () -> resource("picture.js")));
+        routes.get("/assets/film.js", file(SCRIPT, () -> resource("film.js")));
+        routes.get("/assets/picture.css", file(CSS, () -> resource("picture.css")));
         // A worker serves pages below the folder that it comes from.
         routes.get("/rig-worker.js", file(SCRIPT, () -> resource("rig-worker.js")));
         routes.get("/assets/sign.svg", file("image/svg+xml", () -> resource("sign.svg")));

@@ -61,6 +61,11 @@ public final class Links {
         return rig(study) + "/" + encoded(method);
     }
 
+    /** Returns where a specimen is measured on a picture or a film. */
+    public static String picture(String rig, String code) {
+        return rig + "/picture?specimen=" + encoded(code);
+    }
+
     /** Returns where a photo is, by its digest. */
     public static String photo(String rig, Photo photo) {
         return rig + "/photos/" + photo.file().sha256();

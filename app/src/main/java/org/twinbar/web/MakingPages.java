@@ -116,8 +116,11 @@ public final class MakingPages {
             NewTest test = chosen(request, form)
                     .orElseThrow(() -> new InputException("choose what is measured"));
             TestSheet sheet = test.sheet(form);
-            Upload table = BlankTable.of(
-                    sheet.method() + ".csv", form.text("specimens"), test.typed(form));
+            String name = sheet.method() + ".csv";
+            // A curve may be followed on a film later on, and then needs its place.
+            Upload table = test.description().channels().isEmpty()
+                    ? BlankTable.of(name, form.text("specimens"), test.typed(form))
+                    : BlankTable.withCurves(name, form.text("specimens"), test.typed(form));
             workspace.addTest(
                     Act.by(Words.WHO),
                     study,

@@ -160,7 +160,8 @@ final class RigEntries {
                             sent.method(),
                             sent.specimen(),
                             Upload.of(file.filename(), content.readAllBytes()),
-                            noted(sent.form()));
+                            noted(sent.form()),
+                            sent.form().text("words"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -20,6 +20,7 @@ public final class RigPages {
     private final Workspace workspace;
     private final From from;
     private final RigEntries entries;
+    private final PicturePages pictures;
 
     /** Where the pages are looked at. */
     enum From {
@@ -34,6 +35,7 @@ public final class RigPages {
         this.workspace = workspace;
         this.from = from;
         this.entries = new RigEntries(workspace, who, this);
+        this.pictures = new PicturePages(workspace, who, this);
     }
 
     /** A test and how far it is. */
@@ -46,6 +48,12 @@ public final class RigPages {
         routes.get("/studies/{study}/rig/{method}/result", this::result);
         routes.get("/studies/{study}/rig/{method}/photos/{photo}", this::photo);
         entries.routes(routes);
+        pictures.routes(routes);
+    }
+
+    /** Returns where a person came from. */
+    String home() {
+        return from == From.DESK ? "/" : "/rig";
     }
 
     private void studies(Context request) {

@@ -274,7 +274,17 @@ public final class Readings {
 
         /** Adds a number whose own standard uncertainty was given. */
         public Builder numberWithUncertainty(Input input, double reading, double own) {
-            return number(input, own, Source.Reach.OWN, reading);
+            return number(input, Recorded.Given.exactly(own), Source.Reach.OWN, reading);
+        }
+
+        /** Adds a number whose own standard uncertainty was found from so many looks. */
+        public Builder numberWithUncertainty(
+                Input input, double reading, double own, double degreesOfFreedom) {
+            return number(
+                    input,
+                    new Recorded.Given(own, degreesOfFreedom),
+                    Source.Reach.OWN,
+                    reading);
         }
 
         /**
@@ -287,11 +297,14 @@ public final class Readings {
 
         /** Adds a number that was read once for all, with its own standard uncertainty. */
         public Builder numberForAllWithUncertainty(Input input, double reading, double own) {
-            return number(input, own, Source.Reach.SHARED, reading);
+            return number(input, Recorded.Given.exactly(own), Source.Reach.SHARED, reading);
         }
 
         private Builder number(
-                Input input, @Nullable Double own, Source.Reach reach, double... readings) {
+                Input input,
+                Recorded.@Nullable Given own,
+                Source.Reach reach,
+                double... readings) {
             if (readings.length == 0) {
                 throw new IllegalArgumentException(
                         "%s of %s has no reading".formatted(input.name(), recorded.specimen));

@@ -131,8 +131,20 @@ final class Recorded {
         }
     }
 
+    /** A standard uncertainty that was given for one number, and how well it is known. */
+    record Given(double standardUncertainty, double degreesOfFreedom) {
+
+        static Given exactly(double standardUncertainty) {
+            return new Given(standardUncertainty, EXACTLY_KNOWN);
+        }
+
+        private Shape shape() {
+            return Double.isInfinite(degreesOfFreedom) ? Shape.NORMAL : Shape.STUDENT;
+        }
+    }
+
     /** One number; where it is the same for all, its own error is one that all share. */
-    record Number(double[] readings, @Nullable Double ownUncertainty, Source.Reach reach) {
+    record Number(double[] readings, @Nullable Given given, Source.Reach reach) {
 
         double mean() {
             double sum = 0;
@@ -143,12 +155,16 @@ final class Recorded {
         }
 
         Number with(DoubleUnaryOperator change) {
-            return new Number(Arrays.stream(readings).map(change).toArray(), ownUncertainty, reach);
+            return new Number(Arrays.stream(readings).map(change).toArray(), given, reach);
         }
 
         Source own(String name, Instrument instrument) {
-            if (ownUncertainty != null) {
-                return source(name + " as given", Shape.NORMAL, ownUncertainty, EXACTLY_KNOWN);
+            if (given != null) {
+                return source(
+                        name + " as given",
+                        given.shape(),
+                        given.standardUncertainty(),
+                        given.degreesOfFreedom());
             }
             Source one = instrument.errorOf(name);
             double step = one.standardUncertainty();
