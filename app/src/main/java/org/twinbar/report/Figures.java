@@ -49,6 +49,11 @@ public final class Figures {
         return SurvivalFigure.of(survival);
     }
 
+    /** Returns what so many specimens can tell. */
+    public static String reach(Reach reach) {
+        return ReachFigure.of(reach);
+    }
+
     /** Returns shares of a whole as bars. */
     public static String parts(Parts parts) {
         return PartsFigure.of(parts);

@@ -117,6 +117,15 @@ public record Plan(
         return blinding == Blinding.BLIND;
     }
 
+    /** Returns the same plan with other codes, places and orders. */
+    Plan dealtAnew() {
+        return new Plan(
+                Allocation.of(allocation.design(), allocation.seed() + 1),
+                blinding,
+                leavingOut,
+                reasons);
+    }
+
     /** Returns the specimen of this code. */
     public Optional<Placed> specimen(String code) {
         return allocation.specimens().stream()

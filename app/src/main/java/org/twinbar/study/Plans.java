@@ -230,13 +230,14 @@ public final class Plans {
     }
 
     /**
-     * Returns the scatter of a property as all studies of this workspace show it; empty where none
-     * has two specimens that were made alike.
+     * Returns the scatter of a property as the studies of this workspace show it; empty where none
+     * of those that were measured has two specimens that were made alike.
      */
     public Optional<EarlierScatter> earlierScatter(String method, Property property) {
         Map<String, List<AlikeValues>> studies = new LinkedHashMap<>();
         for (StudyName study : workspace.studies()) {
-            if (workspace.state(study).test(method).isPresent()) {
+            if (study.origin() == JudgedStudy.Origin.MEASURED
+                    && workspace.state(study).test(method).isPresent()) {
                 studies.put(study.name(), workspace.alike(study));
             }
         }
@@ -245,6 +246,7 @@ public final class Plans {
 
     private List<JudgedStudy> earlierStudies(String method) {
         return workspace.studies().stream()
+                .filter(study -> study.origin() == JudgedStudy.Origin.MEASURED)
                 .filter(study -> workspace.state(study).test(method).isPresent())
                 .map(study -> workspace.judge(study, Progress.SILENT))
                 .filter(study -> !study.making().keyClosed())
@@ -282,6 +284,34 @@ public final class Plans {
             claim.questions().forEach(it -> asked.putIfAbsent(it.name(), NumbersAsked.of(it)));
         }
         return asked;
+    }
+
+    /** Returns what the claims of a study ask, so that a plan can be made for it. */
+    public List<Claim.Question> questions(StudyName study) {
+        return workspace.state(study).claims().stream()
+                .flatMap(claim -> claim.questions().stream())
+                .toList();
+    }
+
+    /**
+     * Begins a study that repeats another: the same claims, and the same plan dealt anew, with
+     * codes of its own.
+     *
+     * @param head what it is called, and what is changed
+     * @throws InputException where the other has no plan, or the name is taken
+     */
+    public StudyName repeat(Act act, StudyName study, StudyFile.Head head) {
+        State state = workspace.state(study);
+        Plan plan = planned(state.making());
+        return workspace.importStudy(
+                act,
+                new StudyFile(
+                        Optional.of(head),
+                        List.of(),
+                        state.claims(),
+                        List.of(),
+                        Optional.of(plan.dealtAnew())),
+                Handed.nothing());
     }
 
     /** Returns the kinds of specimens that a test of the plan is made on. */

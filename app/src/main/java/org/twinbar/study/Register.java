@@ -95,6 +95,7 @@ public final class Register {
      *
      * @param when it was taken; now where it isn't said
      * @param words what it shows; may be empty
+     * @throws InputException where the file is no photo
      */
     public void photo(
             Act act,
@@ -105,6 +106,7 @@ public final class Register {
             String words) {
         workspace.change(act, study, draft -> {
             planned(draft, code);
+            PhotoKind.of(photo);
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("specimen", code);
             value.set("file", State.json(draft.take(photo)));

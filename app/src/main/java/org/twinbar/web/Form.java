@@ -23,7 +23,11 @@ public record Form(Map<String, String> fields) {
         fields = Map.copyOf(fields);
     }
 
-    /** @throws Refusal where a field is longer than anybody types */
+    /**
+     * Returns what a form sent.
+     *
+     * @throws Refusal where a field is longer than anybody types
+     */
     static Form of(Context request) {
         return filled(request.formParamMap());
     }
@@ -58,6 +62,13 @@ public record Form(Map<String, String> fields) {
 
     Optional<String> said(String field) {
         return Optional.of(text(field)).filter(text -> !text.isEmpty());
+    }
+
+    /** Returns a form that also has the fields of another, which counts where both have one. */
+    Form withAll(Form other) {
+        Map<String, String> more = new LinkedHashMap<>(fields);
+        more.putAll(other.fields);
+        return new Form(more);
     }
 
     Form with(String field, String value) {

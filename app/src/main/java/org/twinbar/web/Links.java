@@ -53,6 +53,21 @@ public final class Links {
         return study(study) + "/mixes/" + number;
     }
 
+    /** Returns how a study's specimens are made. */
+    public static String plan(StudyName study) {
+        return study(study) + "/plan";
+    }
+
+    /** Returns what was done to the specimens of a study. */
+    public static String register(StudyName study) {
+        return study(study) + "/register";
+    }
+
+    /** Returns what was done to one of them. */
+    public static String registered(StudyName study, String code) {
+        return register(study) + "/" + encoded(code);
+    }
+
     public static String rig(StudyName study) {
         return study(study) + "/rig";
     }

@@ -49,13 +49,20 @@ final class StudyPages {
                         "study", study,
                         "sheet", now.sheet(),
                         "parts", StudyParts.of(now.study(), now.sheet()),
-                        "typed", RigPages.begun(workspace, study)));
+                        "typed", RigPages.begun(workspace, study),
+                        "plan",
+                                PlanState.of(
+                                        now.study().making(),
+                                        workspace.plans().questions(study).size())));
     }
 
     private void state(Context request) {
         Judged.Of now = judged.of(find(request));
         request.contentType("text/plain; charset=utf-8")
-                .result(Words.state(now.sheet(), now.study().specimens().size()));
+                .result(PlanState.words(now.study().making())
+                                .map(it -> it + "; ")
+                                .orElse("")
+                        + Words.state(now.sheet(), now.study().specimens().size()));
     }
 
     private void specimens(Context request) {
@@ -154,7 +161,7 @@ final class StudyPages {
         return workspace.packages().zip(study, judge(study), Optional.empty());
     }
 
-    private static String attachment(StudyName study, String ending) {
+    static String attachment(StudyName study, String ending) {
         String name = study.name().replaceAll("[^A-Za-z0-9._-]+", "-");
         return "attachment; filename=\"%s.%s\"".formatted(name, ending);
     }

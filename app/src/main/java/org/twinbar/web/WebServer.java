@@ -106,6 +106,9 @@ public final class WebServer implements AutoCloseable {
         StudyPages studies = new StudyPages(workspace);
         studies.routes(routes);
         new MarkPages(workspace, studies).routes(routes);
+        new PlanPages(workspace, studies).routes(routes);
+        new PlanPaper(workspace, studies).routes(routes);
+        new RegisterPages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);
         new MixPages(workspace, studies).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);

@@ -243,9 +243,13 @@ class PlansTest {
                 .measured(act(), study, code, width(10.02, 9.98, 10.03), Optional.empty());
         workspace.register().measured(act(), study, code, mass(Moment.BEFORE, 4.1), no());
         workspace.register().measured(act(), study, code, mass(Moment.AFTER, 4.5), no());
-        workspace
-                .register()
-                .photo(act(), study, code, Upload.of("a.jpg", "x".getBytes(UTF_8)), no(), "seam");
+        Register register = workspace.register();
+        byte[] jpeg = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+        register.photo(act(), study, code, Upload.of("a.jpg", jpeg), no(), "seam");
+        assertRefused(
+                () -> register.photo(
+                        act(), study, code, Upload.of("a.txt", "x".getBytes(UTF_8)), no(), ""),
+                "a.txt: is not a photo");
         Registered one = workspace.plans().of(study).specimen(code).orElseThrow();
         assertThat(one.done(Step.PRINTED).orElseThrow().when()).isEqualTo(when);
         Measured width = one.measured("width", Moment.BEFORE).orElseThrow();

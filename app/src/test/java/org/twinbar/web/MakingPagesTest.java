@@ -22,7 +22,7 @@ import org.twinbar.study.TypedTest;
 /** A study that is made from pages alone, by a browser without script. */
 class MakingPagesTest {
 
-    private static final String PLANNED = """
+    static final String PLANNED = """
             study = "planned cleats"
             question = "Does the resin make cleats stronger?"
             [plan]
@@ -39,7 +39,7 @@ class MakingPagesTest {
             [[plan.series]]
             name = "flat bars"
             method = "tensile"
-            shape = "iso-527-1ba"
+            shape = "iso527-1ba"
             per_group = 3
             """;
 

@@ -18,9 +18,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
+import org.twinbar.study.Handed;
 import org.twinbar.study.InstrumentSheet;
 import org.twinbar.study.KeptInstrument;
 import org.twinbar.study.Photo;
+import org.twinbar.study.StudyFile;
+import org.twinbar.study.StudyName;
 import org.twinbar.study.Typing;
 import org.twinbar.study.Upload;
 
@@ -33,6 +36,7 @@ class RoutesTest {
     private static Served served;
     private static KeptInstrument instrument;
     private static Photo photo;
+    private static StudyName planned;
 
     @BeforeAll
     static void serve() {
@@ -42,6 +46,11 @@ class RoutesTest {
                 .add(
                         Act.by("test"),
                         new InstrumentSheet("Cell A", "load cell", "", "", "", "", ""));
+        planned = served.workspace()
+                .importStudy(
+                        Act.by("the club"),
+                        StudyFile.parse("plan.toml", MakingPagesTest.PLANNED),
+                        Handed.nothing());
         byte[] jpeg = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
         Typing typing = served.workspace().typing();
         typing.photo(
@@ -54,6 +63,15 @@ class RoutesTest {
         served.workspace()
                 .register()
                 .mixed(Act.by("test"), served.demo(), MixPagesTest.mix(1), Optional.empty());
+        served.workspace()
+                .register()
+                .photo(
+                        Act.by("the club"),
+                        planned,
+                        code(),
+                        Upload.of("print.jpg", jpeg),
+                        Optional.empty(),
+                        "");
         photo = typing.test(served.demo(), "tensile")
                 .specimen("FP1")
                 .orElseThrow()
@@ -177,8 +195,11 @@ class RoutesTest {
     }
 
     private static String filled(String path, String trial) {
-        return path.replace("{study}", served.demo().id().toString())
-                .replace("<code>", "FP1")
+        boolean isOfPlan = path.matches("/studies/\\{study}/(plan|register)/.*");
+        StudyName study = isOfPlan ? planned : served.demo();
+        return path.replace("{study}", study.id().toString())
+                .replace("<code>", isOfPlan ? code() : "FP1")
+                .replace("{code}", code())
                 .replace("{number}", "1")
                 .replace("{method}", "tensile")
                 .replace("{photo}", photo.file().sha256())
@@ -186,6 +207,10 @@ class RoutesTest {
                 .replace("{page}", "verdicts")
                 .replace("{instrument}", instrument.id().toString())
                 .replace("/trials/{trial}", trial);
+    }
+
+    private static String code() {
+        return served.workspace().plans().of(planned).specimens().get(0).code();
     }
 
     private static List<String> reading() {

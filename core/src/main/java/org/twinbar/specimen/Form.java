@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.twinbar.specimen.Shape.Measure;
 import org.twinbar.specimen.Shape.Section;
@@ -132,6 +134,9 @@ public enum Form {
     private static final String HEAD = "head of water";
     private static final String FLOOR = "on the floor, inside";
 
+    private static final Pattern OWN_NAME =
+            Pattern.compile("([a-z]+)-(\\d+(?:\\.\\d+)?(?:x\\d+(?:\\.\\d+)?)*)");
+
     /** Largest size that a home printer makes (mm); common practice, no source. */
     private static final double MOST_SIZE = 1000;
 
@@ -193,6 +198,41 @@ public enum Form {
         });
         String title = word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
         return shape(new Label(ownName(all), title + " of one's own sizes", "our own"), all);
+    }
+
+    /**
+     * Returns the shape that {@link Shape#name} calls by a form and sizes of one's own, such as
+     * {@code bar-100x12x4}; empty where it is no such name, or a size can't be made. A vessel is
+     * filled to the usual head of water, or to its rim where that is lower.
+     */
+    static Optional<Shape> ownSized(String name) {
+        Matcher parts = OWN_NAME.matcher(name.strip().toLowerCase(Locale.ROOT));
+        Optional<Form> form = parts.matches() ? named(parts.group(1)) : Optional.empty();
+        if (form.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> sizes = List.of(parts.group(2).split("x"));
+        List<String> names = form.get().usual.stream()
+                .map(Measure::name)
+                .filter(it -> !it.equals(HEAD))
+                .toList();
+        if (sizes.size() != names.size()) {
+            return Optional.empty();
+        }
+        Map<String, Double> all = new LinkedHashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            all.put(names.get(i), Double.valueOf(sizes.get(i)));
+        }
+        form.get().usual.stream()
+                .filter(it -> it.name().equals(HEAD))
+                .forEach(it -> all.put(
+                        HEAD,
+                        Math.min(it.millimetres(), sizeOf(all, "height") - sizeOf(all, "floor"))));
+        try {
+            return Optional.of(form.get().of(all));
+        } catch (ShapeException e) {
+            return Optional.empty();
+        }
     }
 
     /** Returns the shape at sizes in the order of {@link #usual}. */

@@ -28,11 +28,15 @@ public final class StandardShapes {
         return ALL;
     }
 
-    /** Returns the shape of that name; empty where there is none. */
+    /**
+     * Returns the shape of that name, a standard's or one of own sizes such as {@code
+     * bar-100x12x4}; empty where there is none.
+     */
     public static Optional<Shape> named(String name) {
         return ALL.stream()
                 .filter(it -> it.name().equalsIgnoreCase(name.strip()))
-                .findFirst();
+                .findFirst()
+                .or(() -> Form.ownSized(name));
     }
 
     private static List<Shape> made() {

@@ -31,6 +31,22 @@ class FormTest {
     }
 
     @Test
+    void isFoundAgainByTheNameOfItsSizes() {
+        for (Form form : Form.values()) {
+            Shape own = form.of(Map.of(form.usual().get(0).name(), 33.5));
+            assertThat(StandardShapes.named(own.name()))
+                    .hasValueSatisfying(it -> assertThat(it.measures()).isEqualTo(own.measures()));
+        }
+        assertThat(StandardShapes.named("cup-40x50x0.45x1.2"))
+                .as("filled to the rim")
+                .hasValueSatisfying(it -> assertThat(it.measures())
+                        .contains(new Shape.Measure("head of water", 48.8)));
+        assertThat(StandardShapes.named("bar-100x12")).isEmpty();
+        assertThat(StandardShapes.named("bar-0x12x4")).isEmpty();
+        assertThat(StandardShapes.named("bar of soap")).isEmpty();
+    }
+
+    @Test
     void refusesInOneSentence() {
         refuses(
                 Form.BAR,

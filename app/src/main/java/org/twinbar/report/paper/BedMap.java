@@ -3,7 +3,6 @@ package org.twinbar.report.paper;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.twinbar.report.Pdf;
 import org.twinbar.report.Theme;
 import org.twinbar.specimen.Mesh;
 import org.twinbar.specimen.Plate;
@@ -44,10 +43,15 @@ final class BedMap {
     }
 
     static String svg(Plate plate) {
-        return new BedMap(plate).drawn();
+        return new BedMap(plate).drawn(Size.OF_PAPER);
     }
 
-    private String drawn() {
+    /** Returns the picture as SVG that is as wide as a page lets it be. */
+    static String forPage(Plate plate) {
+        return new BedMap(plate).drawn(Size.OF_PAGE);
+    }
+
+    private String drawn(Size size) {
         double wide = scale * plate.bed().length();
         double tall = scale * taken;
         svg.append(
@@ -61,7 +65,11 @@ final class BedMap {
                                 colour(Theme.SOFT)));
         plate.specimens().forEach(this::draw);
         return """
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %1$s %2$s" style="width:%1$smm;height:%2$smm" font-family="%3$s"><title>Bed from above</title>%4$s</svg>""".formatted(text(wide + 2 * EDGE), text(tall + EDGE + FRONT), Pdf.FAMILY, svg);
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %1$s %2$s"%3$s><title>Bed from above</title>%4$s</svg>""".formatted(
+                        text(wide + 2 * EDGE),
+                        text(tall + EDGE + FRONT),
+                        size.attributes(wide + 2 * EDGE, tall + EDGE + FRONT),
+                        svg);
     }
 
     private void draw(Plate.Lying one) {

@@ -2,7 +2,6 @@ package org.twinbar.report.paper;
 
 import java.util.List;
 import java.util.Locale;
-import org.twinbar.report.Pdf;
 import org.twinbar.report.Theme;
 import org.twinbar.specimen.Outline;
 import org.twinbar.specimen.Point;
@@ -44,7 +43,12 @@ final class ShapePicture {
 
     /** Returns the picture as SVG. */
     static String svg(Shape shape) {
-        return new ShapePicture(shape).drawn();
+        return new ShapePicture(shape).drawn(Size.OF_PAPER);
+    }
+
+    /** Returns the picture as SVG that is as wide as a page lets it be. */
+    static String forPage(Shape shape) {
+        return new ShapePicture(shape).drawn(Size.OF_PAGE);
     }
 
     /** Returns what the picture shows, in words. */
@@ -61,7 +65,7 @@ final class ShapePicture {
                 .formatted(shape.title(), what, shape.panel().where());
     }
 
-    private String drawn() {
+    private String drawn(Size size) {
         boolean isVessel = shape.solid() instanceof Solid.Vessel;
         double wide = isVessel ? 2 * scaled(length) + BETWEEN : scaled(length);
         double tall = isVessel
@@ -74,10 +78,10 @@ final class ShapePicture {
             fromTheSide();
         }
         return """
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %1$s %2$s" style="width:%1$smm;height:%2$smm" font-family="%3$s" font-size="%4$s"><title>%5$s</title>%6$s</svg>""".formatted(
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %1$s %2$s"%3$s font-size="%4$s"><title>%5$s</title>%6$s</svg>""".formatted(
                         text(wide + 2 * EDGE),
                         text(tall + 2 * EDGE),
-                        Pdf.FAMILY,
+                        size.attributes(wide + 2 * EDGE, tall + 2 * EDGE),
                         text(TEXT),
                         Setting.escaped(shape.title()),
                         svg);
