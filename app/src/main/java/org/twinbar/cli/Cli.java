@@ -122,6 +122,7 @@ public final class Cli {
                 RegisterCommand.class,
                 TreatCommand.class,
                 ReportCommand.class,
+                VotesCommand.class,
                 ArchiveCommand.class,
                 ServeCommand.class,
                 DemoCommand.class,

@@ -61,7 +61,8 @@ final class DemoCommand implements Callable<Integer> {
             ReportFiles.write(
                             new ReportFiles.Published(
                                     judged,
-                                    () -> open.packages().zip(name, judged, Optional.empty())),
+                                    () -> open.packages().zip(name, judged, Optional.empty()),
+                                    open.stills(name, judged)),
                             out,
                             EnumSet.of(ReportFiles.Form.HTML))
                     .forEach(file -> context.terminal().say("Report: " + file));

@@ -106,7 +106,9 @@ final class ReportCommand implements Callable<Integer> {
             JudgedStudy judged = open.judge(name, bar);
             bar.close();
             ReportFiles.Published published = new ReportFiles.Published(
-                    judged, () -> open.packages().zip(name, judged, said));
+                    judged,
+                    () -> open.packages().zip(name, judged, said),
+                    open.stills(name, judged));
             try (Bar drawing = new Bar(context.terminal(), "pictures")) {
                 ReportFiles.write(published, out, forms, palettes, drawing)
                         .forEach(file -> context.terminal().out().println(file));

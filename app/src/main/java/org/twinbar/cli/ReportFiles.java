@@ -17,6 +17,7 @@ import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.Progress;
+import org.twinbar.study.Still;
 
 /** Writes a study's report into a folder. */
 final class ReportFiles {
@@ -35,8 +36,9 @@ final class ReportFiles {
      * What is to be published.
      *
      * @param zip its data package, which goes into the document too
+     * @param stills photos of its specimens
      */
-    record Published(JudgedStudy study, Supplier<byte[]> zip) {}
+    record Published(JudgedStudy study, Supplier<byte[]> zip, List<Still> stills) {}
 
     private ReportFiles() {}
 
@@ -86,14 +88,14 @@ final class ReportFiles {
             written.add(file);
         }
         if (wanted.contains(Form.KIT)) {
-            written.addAll(kit(study, folder.resolve("kit"), palettes, progress));
+            written.addAll(kit(published, folder.resolve("kit"), palettes, progress));
         }
         return written;
     }
 
     private static List<Path> kit(
-            JudgedStudy study, Path folder, List<Palette> palettes, Progress progress) {
-        List<KitFile> files = Kit.of(study, palettes);
+            Published published, Path folder, List<Palette> palettes, Progress progress) {
+        List<KitFile> files = Kit.of(published.study(), palettes, published.stills());
         AtomicInteger done = new AtomicInteger();
         files.parallelStream().forEach(file -> {
             Context.write(folder.resolve(file.name()), file.content().get());

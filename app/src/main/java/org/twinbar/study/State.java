@@ -381,6 +381,13 @@ final class State {
                 .toList();
     }
 
+    /** Returns all photos of a specimen, whatever test they were taken at. */
+    List<Photo> photosOf(String code) {
+        return photos.getOrDefault(code, List.of()).stream()
+                .map(Pictured::photo)
+                .toList();
+    }
+
     List<Change> history() {
         return history.stream()
                 .sorted(java.util.Comparator.comparing(Change::when))

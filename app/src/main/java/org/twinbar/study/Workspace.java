@@ -322,6 +322,11 @@ public final class Workspace implements AutoCloseable {
         return store.files().read(new Digest(file.sha256()));
     }
 
+    /** Returns the photos that may stand for the specimens of a study, one each. */
+    public List<Still> stills(StudyName study, JudgedStudy judged) {
+        return Still.of(judged, state(study), this::bytes);
+    }
+
     /** Returns what brings studies out of this workspace and into it as data packages. */
     public Packages packages() {
         return new Packages(store, instruments(), methods, program);

@@ -8,6 +8,7 @@ import org.twinbar.report.Curves;
 import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
 import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.Still;
 
 /** The kit of a judged study; the same study and palettes give the same files. */
 public final class Kit {
@@ -30,10 +31,23 @@ public final class Kit {
      * @param palettes the lights that pictures are made for
      */
     public static List<KitFile> of(JudgedStudy study, List<Palette> palettes) {
+        return of(study, palettes, List.of());
+    }
+
+    /**
+     * Returns the files of the kit, with a sheet to vote on where there are photos of several
+     * groups.
+     *
+     * @param stills photos of specimens, one each
+     */
+    public static List<KitFile> of(JudgedStudy study, List<Palette> palettes, List<Still> stills) {
         Kit kit = new Kit(study, palettes);
         kit.verdicts();
         kit.tables();
         kit.curves();
+        BlindSheet blind = BlindSheet.of(kit.sheet, stills, study.maker().seed());
+        kit.files.addAll(blind.files(palettes));
+        kit.alternatives.putAll(blind.alternatives());
         kit.words();
         return List.copyOf(kit.files);
     }
