@@ -2,9 +2,7 @@ package org.twinbar.uncertainty;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
@@ -101,15 +99,17 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
      *     result
      */
     public List<Drawn> run(Model model, List<Source> sources) {
-        Worlds worlds = new Worlds(sources, RandomSource.XO_RO_SHI_RO_128_PP.create(seed));
+        UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+        Errors world = Errors.toBeDrawn(sources);
         int block = Math.max(LEAST_BLOCK, (int) Math.ceil(100 / (1 - coverage)));
         List<Result> results = new ArrayList<>();
         boolean settled = false;
         for (int blocks = 0; blocks < mostBlocks && !settled; blocks++) {
             for (int i = 0; i < block; i++) {
-                double[] values = model.at(worlds.next());
+                world.draw(random);
+                double[] values = model.at(world);
                 while (results.size() < values.length) {
-                    results.add(new Result(coverage, leastBlocks));
+                    results.add(new Result(this, block));
                 }
                 for (int k = 0; k < values.length; k++) {
                     results.get(k).add(values[k]);
@@ -137,70 +137,61 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
         return StrictMath.pow(10, exponent) / 2;
     }
 
-    /** Worlds one after the other; each is the same object with other errors in it. */
-    private static final class Worlds {
-        private final Source[] sources;
-        private final double[][] slots;
-        private final UniformRandomProvider random;
-        private final Errors world;
+    /**
+     * The values of one result in one block of worlds.
+     *
+     * @param squares sum of their squared distances from the mean
+     */
+    private record Block(double[] values, double mean, double squares) {
 
-        Worlds(List<Source> sources, UniformRandomProvider random) {
-            this.sources = sources.toArray(new Source[0]);
-            this.random = random;
-            Map<String, double[]> byIdentity = new HashMap<>();
-            this.slots = new double[this.sources.length][];
-            for (int i = 0; i < slots.length; i++) {
-                slots[i] = byIdentity.computeIfAbsent(
-                        this.sources[i].identity(), identity -> new double[1]);
+        static Block of(double[] values) {
+            // About one of them, so that a large mean doesn't swallow small differences.
+            double sum = 0;
+            for (double value : values) {
+                sum += value - values[0];
             }
-            this.world = Errors.backedBy(byIdentity);
-        }
-
-        Errors next() {
-            for (int i = 0; i < slots.length; i++) {
-                slots[i][0] = sources[i].draw(random);
+            double mean = values[0] + sum / values.length;
+            double squares = 0;
+            for (double value : values) {
+                squares += (value - mean) * (value - mean);
             }
-            return world;
+            return new Block(values, mean, squares);
         }
     }
 
     /** The values of one result, and the figures of each block so far. */
     private static final class Result {
-        private final double coverage;
-        private final int leastBlocks;
+        private final MonteCarlo run;
+        private final double[] block;
+        private final List<Block> blocks = new ArrayList<>();
         private final List<double[]> figures = new ArrayList<>();
-        private double[] values = new double[LEAST_BLOCK];
         private int count;
-        private int blockFrom;
         private long without;
 
-        Result(double coverage, int leastBlocks) {
-            this.coverage = coverage;
-            this.leastBlocks = leastBlocks;
+        Result(MonteCarlo run, int block) {
+            this.run = run;
+            this.block = new double[block];
         }
 
         void add(double value) {
-            if (!Double.isFinite(value)) {
+            if (Double.isFinite(value)) {
+                block[count++] = value;
+            } else {
                 without++;
-                return;
             }
-            if (count == values.length) {
-                values = Arrays.copyOf(values, 2 * count);
-            }
-            values[count++] = value;
         }
 
         /** Takes down the block's figures; returns whether they stand still. */
         boolean endBlock() {
-            if (count == blockFrom) {
+            if (count == 0) {
                 return true;
             }
-            double[] block = Arrays.copyOfRange(values, blockFrom, count);
-            blockFrom = count;
-            Tails.order(block, block.length - held(block.length));
-            Drawn drawn = summary(block, 0, true);
+            Block ended = Block.of(Arrays.copyOf(block, count));
+            count = 0;
+            blocks.add(ended);
+            Drawn drawn = summary(List.of(ended), 0, true);
             figures.add(new double[] {drawn.mean(), drawn.u(), drawn.low(), drawn.high()});
-            if (figures.size() < leastBlocks) {
+            if (figures.size() < run.leastBlocks) {
                 return false;
             }
             double tolerance = tolerance(drawn.u());
@@ -215,57 +206,66 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
         private double deviationOfAverage(int figure) {
             int n = figures.size();
             double mean = 0;
-            for (double[] block : figures) {
-                mean += block[figure] / n;
+            for (double[] each : figures) {
+                mean += each[figure] / n;
             }
             double sum = 0;
-            for (double[] block : figures) {
-                sum += (block[figure] - mean) * (block[figure] - mean);
+            for (double[] each : figures) {
+                sum += (each[figure] - mean) * (each[figure] - mean);
             }
             return Math.sqrt(sum / ((n - 1.0) * n));
         }
 
         Drawn drawn(boolean settled) {
-            double[] all = Arrays.copyOf(values, count);
-            Tails.order(all, count - held(count));
-            return summary(all, without, settled);
+            return summary(blocks, without, settled);
         }
 
-        /** How many worlds the interval spans. */
-        private int held(int n) {
-            return Math.min(n - 1, (int) (coverage * n + 0.5));
-        }
-
-        /** The ends are among the lowest n − held and the highest: no others need be in order. */
-        private Drawn summary(double[] sorted, long none, boolean settled) {
-            int n = sorted.length;
-            if (n == 0) {
+        /** The ends are among the lowest and the highest that may lie outside, n less the held. */
+        private Drawn summary(List<Block> of, long none, boolean settled) {
+            if (of.isEmpty()) {
                 double nan = Double.NaN;
                 return new Drawn(nan, nan, nan, nan, nan, nan, 0, none, settled);
             }
-            double mean = Arrays.stream(sorted).sum() / n;
-            double sum = 0;
-            for (double value : sorted) {
-                sum += (value - mean) * (value - mean);
-            }
-            int held = held(n);
-            int from = 0;
-            for (int i = 1; i + held < n; i++) {
-                if (sorted[i + held] - sorted[i] < sorted[from + held] - sorted[from]) {
-                    from = i;
+            int n = of.stream().mapToInt(each -> each.values().length).sum();
+            int outside = n - Math.min(n - 1, (int) (run.coverage * n + 0.5));
+            Tails tails = Tails.of(of.stream().map(Block::values).toList(), outside);
+            double[] low = tails.lowest();
+            double[] high = tails.highest();
+            int shortest = 0;
+            for (int i = 1; i < outside; i++) {
+                if (high[i] - low[i] < high[shortest] - low[shortest]) {
+                    shortest = i;
                 }
             }
-            int left = (n - held) / 2;
+            int half = Math.min(outside / 2, outside - 1);
+            double mean = mean(of, n);
             return new Drawn(
                     mean,
-                    Math.sqrt(sum / Math.max(1, n - 1)),
-                    sorted[from],
-                    sorted[from + held],
-                    sorted[Math.min(left, n - 1 - held)],
-                    sorted[Math.min(left, n - 1 - held) + held],
+                    Math.sqrt(squares(of, mean) / Math.max(1, n - 1)),
+                    low[shortest],
+                    high[shortest],
+                    low[half],
+                    high[half],
                     n,
                     none,
                     settled);
+        }
+
+        private static double mean(List<Block> of, int n) {
+            double sum = 0;
+            for (Block each : of) {
+                sum += each.values().length * (each.mean() - of.get(0).mean());
+            }
+            return of.get(0).mean() + sum / n;
+        }
+
+        private static double squares(List<Block> of, double mean) {
+            double sum = 0;
+            for (Block each : of) {
+                double apart = each.mean() - mean;
+                sum += each.squares() + each.values().length * apart * apart;
+            }
+            return sum;
         }
     }
 }

@@ -28,20 +28,24 @@ public enum Shape {
     /**
      * Draws an error for a standard uncertainty of 1.
      *
-     * <p>Normal and Student's t by Bailey's polar method, rectangular, triangular and U-shaped by
-     * their inverse; with StrictMath, so that a seed draws the same on every machine. A t is scaled
-     * by u and not to it, as JCGM 101:2008, 6.4.9.3 has it: its standard deviation is √(ν/(ν − 2)).
-     * Source: R. W. Bailey, Mathematics of Computation 62 (1994), 779 to 781.
+     * <p>Normal by layers ({@link Ziggurat}), Student's t by Bailey's polar method, rectangular,
+     * triangular and U-shaped by their inverse; with StrictMath, so that a seed draws the same on
+     * every machine. A t is scaled by u and not to it, as JCGM 101:2008, 6.4.9.3 has it: its
+     * standard deviation is √(ν/(ν − 2)). Source of the polar method: R. W. Bailey, Mathematics of
+     * Computation 62 (1994), 779 to 781.
      *
      * @param degreesOfFreedom ν, of Student's t alone; infinite ones make it normal
      */
     double draw(UniformRandomProvider random, double degreesOfFreedom) {
         return switch (this) {
-            case NORMAL -> polar(random, Double.POSITIVE_INFINITY);
+            case NORMAL -> Ziggurat.draw(random);
             case RECTANGULAR -> Math.sqrt(3) * (2 * random.nextDouble() - 1);
             case TRIANGULAR -> Math.sqrt(6) * (random.nextDouble() + random.nextDouble() - 1);
             case ARCSINE -> Math.sqrt(2) * StrictMath.sin(2 * Math.PI * random.nextDouble());
-            case STUDENT -> polar(random, degreesOfFreedom);
+            case STUDENT ->
+                Double.isInfinite(degreesOfFreedom)
+                        ? Ziggurat.draw(random)
+                        : polar(random, degreesOfFreedom);
         };
     }
 
@@ -51,9 +55,7 @@ public enum Shape {
             double second = 2 * random.nextDouble() - 1;
             double square = first * first + second * second;
             if (square > 0 && square <= 1) {
-                double radius = Double.isInfinite(freedom)
-                        ? -2 * StrictMath.log(square)
-                        : freedom * (StrictMath.pow(square, -2 / freedom) - 1);
+                double radius = freedom * (StrictMath.pow(square, -2 / freedom) - 1);
                 return first * Math.sqrt(radius / square);
             }
         }

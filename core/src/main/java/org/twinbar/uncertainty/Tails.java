@@ -1,72 +1,125 @@
 package org.twinbar.uncertainty;
 
 import java.util.Arrays;
+import java.util.List;
 
-/** Puts the lowest and the highest values in order, and leaves those between as they fall. */
-final class Tails {
+/**
+ * The lowest and the highest of many values, each in order; those between are never sorted.
+ *
+ * <p>A sample tells about where the tails begin. What lies beyond those two places is gathered and
+ * sorted; should it be fewer than asked for or far more than expected, all values are.
+ *
+ * @param lowest in rising order
+ * @param highest in rising order
+ */
+record Tails(double[] lowest, double[] highest) {
 
     /** Fewer values are sorted as fast as they are parted. */
-    private static final int FEW = 64;
+    private static final int FEW = 1000;
 
-    private Tails() {}
+    /** Times as many values as are expected beyond a place that there is room for. */
+    private static final int ROOM = 2;
+
+    /** Standard deviations of its rank by which a place is taken further in than expected. */
+    private static final int MARGIN = 4;
 
     /**
-     * Orders both tails: the values before {@code tail} and the last {@code tail} ones are what a
-     * full sort would put there.
+     * Returns both tails of all values in all parts, which stay as they are.
      *
      * @param tail how many on either side, from 0 to the number of values
      */
-    static void order(double[] values, int tail) {
-        int n = values.length;
-        if (2 * tail >= n || n <= FEW) {
-            Arrays.sort(values);
-            return;
+    static Tails of(List<double[]> parts, int tail) {
+        int count = parts.stream().mapToInt(part -> part.length).sum();
+        if (count <= FEW || 4L * tail > count) {
+            return sorted(parts, count, tail);
         }
-        part(values, 0, n, tail);
-        part(values, tail, n, n - tail);
-        Arrays.sort(values, 0, tail);
-        Arrays.sort(values, n - tail, n);
+        double[] sample = sample(parts, count);
+        int rank = rank(sample.length, (double) tail / count);
+        int most = ROOM * (int) ((long) rank * count / sample.length);
+        Gathered low = new Gathered(most);
+        Gathered high = new Gathered(most);
+        for (double[] part : parts) {
+            low.upTo(sample[rank], part);
+            high.from(sample[sample.length - 1 - rank], part);
+        }
+        if (low.failed(tail) || high.failed(tail)) {
+            return sorted(parts, count, tail);
+        }
+        double[] lowest = low.inOrder();
+        double[] highest = high.inOrder();
+        return new Tails(
+                Arrays.copyOf(lowest, tail),
+                Arrays.copyOfRange(highest, highest.length - tail, highest.length));
     }
 
-    /**
-     * Moves the values that belong before a place before it, by parting about a middle of three.
-     */
-    private static void part(double[] values, int from, int to, int place) {
-        int low = from;
-        int high = to - 1;
-        int budget = 4 * (32 - Integer.numberOfLeadingZeros(to - from));
-        while (high - low > FEW) {
-            if (budget-- == 0) {
-                break;
-            }
-            double pivot = middle(values[low], values[(low + high) >>> 1], values[high]);
-            int left = low;
-            int right = high;
-            while (left <= right) {
-                while (values[left] < pivot) {
-                    left++;
-                }
-                while (values[right] > pivot) {
-                    right--;
-                }
-                if (left <= right) {
-                    double kept = values[left];
-                    values[left++] = values[right];
-                    values[right--] = kept;
-                }
-            }
-            if (place <= right) {
-                high = right;
-            } else if (place >= left) {
-                low = left;
-            } else {
-                return;
-            }
+    private static Tails sorted(List<double[]> parts, int count, int tail) {
+        double[] all = new double[count];
+        int at = 0;
+        for (double[] part : parts) {
+            System.arraycopy(part, 0, all, at, part.length);
+            at += part.length;
         }
-        Arrays.sort(values, low, high + 1);
+        Arrays.sort(all);
+        return new Tails(Arrays.copyOf(all, tail), Arrays.copyOfRange(all, count - tail, count));
     }
 
-    private static double middle(double a, double b, double c) {
-        return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    /** Ten times the root of the number, or a few more, evenly from among them, in order. */
+    private static double[] sample(List<double[]> parts, int count) {
+        int step = (int) (Math.sqrt(count) / 10) + 1;
+        double[] sample = new double[count / step + parts.size()];
+        int size = 0;
+        for (double[] part : parts) {
+            for (int i = 0; i < part.length; i += step) {
+                sample[size++] = part[i];
+            }
+        }
+        Arrays.sort(sample, 0, size);
+        return Arrays.copyOf(sample, size);
+    }
+
+    private static int rank(int sample, double share) {
+        double expected = sample * share;
+        double deviation = Math.sqrt(expected * (1 - share));
+        return (int) Math.min(sample - 1, expected + MARGIN * deviation + 1);
+    }
+
+    /** Values beyond a place, as far as there is room. */
+    private static final class Gathered {
+        private final double[] values;
+        private int size;
+
+        Gathered(int most) {
+            this.values = new double[most];
+        }
+
+        void upTo(double place, double[] part) {
+            int at = size;
+            for (int i = 0; i < part.length && at < values.length; i++) {
+                if (part[i] <= place) {
+                    values[at++] = part[i];
+                }
+            }
+            size = at;
+        }
+
+        void from(double place, double[] part) {
+            int at = size;
+            for (int i = 0; i < part.length && at < values.length; i++) {
+                if (part[i] >= place) {
+                    values[at++] = part[i];
+                }
+            }
+            size = at;
+        }
+
+        /** Room that ran out, as where most values are alike, leaves values unseen. */
+        boolean failed(int least) {
+            return size < least || size == values.length;
+        }
+
+        double[] inOrder() {
+            Arrays.sort(values, 0, size);
+            return Arrays.copyOf(values, size);
+        }
     }
 }

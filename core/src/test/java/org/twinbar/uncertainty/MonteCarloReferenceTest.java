@@ -11,7 +11,7 @@ import org.twinbar.uncertainty.MonteCarlo.Drawn;
 class MonteCarloReferenceTest {
 
     private static final Checks CHECKS = Checks.of(MonteCarloReferenceTest.class);
-    private static final MonteCarlo LONG = MonteCarlo.of(20081).withBlocks(60, 60);
+    private static final MonteCarlo LONG = MonteCarlo.of(20081).withBlocks(200, 200);
 
     private static Source source(int number, Shape shape, double u) {
         return Source.own("X" + number, shape, u);

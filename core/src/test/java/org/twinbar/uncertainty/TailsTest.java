@@ -3,43 +3,60 @@ package org.twinbar.uncertainty;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TailsTest {
 
+    private static void holdsWhatASortDoes(double[] values, int tail) {
+        int count = values.length;
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double[] one = Arrays.copyOf(values, count / 3);
+        double[] rest = Arrays.copyOfRange(values, count / 3, count);
+        double[] before = rest.clone();
+        Tails tails = Tails.of(List.of(one, rest), tail);
+        assertThat(tails.lowest()).isEqualTo(Arrays.copyOf(sorted, tail));
+        assertThat(tails.highest()).isEqualTo(Arrays.copyOfRange(sorted, count - tail, count));
+        assertThat(rest).isEqualTo(before);
+    }
+
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 7, 50, 400, 1000, 5000, 10_000})
-    void putsBothTailsWhereASortDoes(int tail) {
+    @ValueSource(ints = {0, 1, 7, 50, 400, 1000, 2500, 5000, 10_000})
+    void holdsWhatASortPutsAtBothEnds(int tail) {
         Random random = new Random(20261125 + tail);
         for (boolean ties : new boolean[] {false, true}) {
             double[] values =
                     random.doubles(10_000).map(v -> ties ? Math.rint(9 * v) : v).toArray();
-            double[] sorted = values.clone();
-            Arrays.sort(sorted);
-            double[] ordered = values.clone();
-            Tails.order(ordered, tail);
-            int n = values.length;
-            assertThat(Arrays.copyOf(ordered, tail)).isEqualTo(Arrays.copyOf(sorted, tail));
-            assertThat(Arrays.copyOfRange(ordered, n - tail, n))
-                    .isEqualTo(Arrays.copyOfRange(sorted, n - tail, n));
-            Arrays.sort(ordered);
-            assertThat(ordered).isEqualTo(sorted);
+            holdsWhatASortDoes(values, tail);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {2, 3, 60, 65, 129})
+    @ValueSource(ints = {1, 2, 3, 60, 65, 999, 1000, 1001, 4000})
     void takesFewValuesAndSortedOnes(int n) {
         double[] values = new double[n];
         for (int i = 0; i < n; i++) {
             values[i] = n - i;
         }
-        Tails.order(values, n / 3);
-        for (int i = 0; i < n / 3; i++) {
-            assertThat(values[i]).isEqualTo(i + 1);
-            assertThat(values[n - 1 - i]).isEqualTo(n - i);
+        holdsWhatASortDoes(values, n / 20);
+        holdsWhatASortDoes(values, n / 3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 7, 16})
+    void aSampleThatMisleadsIsSeenThrough(int every) {
+        double[] values = new double[10_000];
+        // The sample is taken each tenth place, and meets none of the extremes, or little else.
+        for (int i = 0; i < values.length; i++) {
+            values[i] = i % 10 == 0 ? (i % every) : 1e6 * Math.sin(i);
         }
+        holdsWhatASortDoes(values, 500);
+        for (int i = 0; i < values.length; i++) {
+            values[i] = i % 10 == 0 ? 1e6 * Math.sin(i) : (i % every);
+        }
+        holdsWhatASortDoes(values, 500);
     }
 }
