@@ -15,7 +15,4 @@ row("R-kendall-tau", "tau", "twelve", k$estimate, "1e-12", "R 4.2.2 cor.test"); 
 tied <- c(3, 3, 4, 2, 5, 5, 5, 6, 7, 6, 8, 8)
 k <- suppressWarnings(cor.test(1:12, tied, method = "kendall", exact = FALSE, continuity = TRUE))
 row("R-kendall-tied-tau", "tau b", "tied", k$estimate, "1e-12", "R 4.2.2 cor.test"); row("R-kendall-tied-p", "two-sided p", "tied", k$p.value, "1e-9", "R 4.2.2 cor.test")
-# Runs by listing every order of 6 above and 6 below the median.
 x <- sets$twelve; side <- x > median(x); runs <- function(s) 1 + sum(s[-1] != s[-length(s)])
-all <- combn(12, 6, function(i) { s <- rep(FALSE, 12); s[i] <- TRUE; runs(s) })
-row("R-runs", "runs", "twelve", runs(side), "0", "R 4.2.2 counting"); row("R-runs-p", "two-sided p", "twelve", min(1, 2 * min(mean(all <= runs(side)), mean(all >= runs(side)))), "1e-12", "R 4.2.2 combn")

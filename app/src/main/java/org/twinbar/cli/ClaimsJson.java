@@ -16,6 +16,8 @@ final class ClaimsJson {
     private ClaimsJson() {}
 
     static void write(JudgedStudy study, PrintWriter out) {
+        Together together = Together.of(
+                study.compared().stream().map(Answer.Compared::comparison).toList());
         Json.write(
                 out,
                 json -> json.put("study", study.name())
@@ -23,7 +25,7 @@ final class ClaimsJson {
                         .put("invented", study.invented())
                         .list("claims", claims -> {
                             for (JudgedClaim claim : study.claims()) {
-                                claims.object(it -> claim(it, claim));
+                                claims.object(it -> claim(it, claim, together));
                             }
                         })
                         .list("published", list -> {
@@ -56,22 +58,25 @@ final class ClaimsJson {
         }
     }
 
-    private static void claim(Json json, JudgedClaim claim) throws IOException {
+    private static void claim(Json json, JudgedClaim claim, Together together)
+            throws IOException {
         json.put("words", claim.words()).put("saidBy", claim.saidBy()).list("answers", answers -> {
             for (Answer answer : claim.answers()) {
-                answers.object(it -> answer(it, answer));
+                answers.object(it -> answer(it, answer, together));
             }
         });
     }
 
-    private static void answer(Json json, Answer answer) throws IOException {
+    private static void answer(Json json, Answer answer, Together together)
+            throws IOException {
         json.put("question", answer.question());
         if (answer instanceof Answer.Compared compared) {
             json.put("method", compared.method());
             ComparisonsJson.comparison(
                     json,
                     new Comparisons.Parted(
-                            compared.property().column(), compared.where(), compared.comparison()));
+                            compared.property().column(), compared.where(), compared.comparison()),
+                    together);
         } else if (answer instanceof Answer.Lined lined) {
             json.put("method", lined.method());
             LinesJson.line(

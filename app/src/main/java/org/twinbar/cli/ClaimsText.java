@@ -1,8 +1,7 @@
 package org.twinbar.cli;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.twinbar.decision.Claims;
+import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Verdict;
 import org.twinbar.study.Answer;
 import org.twinbar.study.JudgedClaim;
@@ -32,30 +31,15 @@ final class ClaimsText {
         return rows + "\n" + sentences + together(study);
     }
 
-    /** Each claim keeps its own error rate; beside it stands what is left by Holm's. */
     private static String together(JudgedStudy study) {
-        List<Answer.Compared> compared = study.compared();
-        List<Claims.Together> all = Claims.together(
-                compared.stream().map(Answer.Compared::comparison).toList());
-        if (all.stream().filter(it -> it.p().isKnown()).count() < 2) {
-            return "";
-        }
-        List<String> told = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).together()) {
-                told.add(compared.get(i).question());
-            }
-        }
-        return "\n"
-                + ComparisonsText.wrapped(
-                        "Each verdict keeps its own error rate. If all %s are to be right together"
-                                        .formatted(all.size())
-                                + " (Holm), a change is still told from none in: %s."
-                                        .formatted(
-                                                told.isEmpty()
-                                                        ? "none of them"
-                                                        : String.join("; ", told)),
-                        "  ");
+        List<Comparison> comparisons =
+                study.compared().stream().map(Answer.Compared::comparison).toList();
+        List<String> questions =
+                study.compared().stream().map(Answer.Compared::question).toList();
+        return Together.of(comparisons)
+                .sentence(comparisons, questions)
+                .map(words -> "\n" + ComparisonsText.wrapped(words, "  "))
+                .orElse("");
     }
 
     private static String verdict(Answer answer) {

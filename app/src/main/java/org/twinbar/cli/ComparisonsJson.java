@@ -2,6 +2,7 @@ package org.twinbar.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import org.twinbar.decision.Alike;
 import org.twinbar.decision.Beside;
 import org.twinbar.decision.Comparison;
@@ -14,6 +15,7 @@ import org.twinbar.decision.Group;
 import org.twinbar.decision.Needed;
 import org.twinbar.decision.Question;
 import org.twinbar.decision.Standing;
+import org.twinbar.decision.Tested;
 import org.twinbar.statistics.LeftOver;
 import org.twinbar.study.Comparisons;
 
@@ -23,10 +25,13 @@ final class ComparisonsJson {
     private ComparisonsJson() {}
 
     static void write(Comparisons.Outcome outcome, PrintWriter out) {
+        Together together = Together.of(outcome.comparisons().stream()
+                .map(Comparisons.Parted::comparison)
+                .toList());
         Json.write(out, json -> {
             json.list("comparisons", list -> {
                 for (Comparisons.Parted one : outcome.comparisons()) {
-                    list.object(it -> comparison(it, one));
+                    list.object(it -> comparison(it, one, together));
                 }
             });
             if (!outcome.lines().isEmpty()) {
@@ -40,7 +45,8 @@ final class ComparisonsJson {
         });
     }
 
-    static void comparison(Json json, Comparisons.Parted parted) throws IOException {
+    static void comparison(Json json, Comparisons.Parted parted, Together together)
+            throws IOException {
         Comparison comparison = parted.comparison();
         Question question = comparison.question();
         json.put("value", parted.value()).object("by", it -> it.texts(parted.by()));
@@ -62,6 +68,7 @@ final class ComparisonsJson {
                 .findings(comparison.findings())
                 .object("needed", it -> needed(it, comparison.needed()))
                 .object("stands", it -> standing(it, comparison.standing()));
+        together.write(json, comparison);
         context(json, comparison.context());
     }
 
@@ -101,6 +108,7 @@ final class ComparisonsJson {
                 }
             });
         }
+        tests(json, context.tests());
         if (!context.grounds().isEmpty()) {
             json.list("grounds", list -> {
                 for (Ground ground : context.grounds()) {
@@ -108,6 +116,19 @@ final class ComparisonsJson {
                             .put("doubted", ground.doubt().isPresent() ? "yes" : "no")
                             .put("text", ground.words())
                             .put("p", ground.p()));
+                }
+            });
+        }
+    }
+
+    private static void tests(Json json, List<Tested> tests) throws IOException {
+        if (!tests.isEmpty()) {
+            json.list("tests", list -> {
+                for (Tested test : tests) {
+                    list.object(it -> it.put("name", test.name())
+                            .put("statistic", test.statistic())
+                            .put("p", test.p())
+                            .put("text", test.words()));
                 }
             });
         }

@@ -39,8 +39,19 @@ final class ComparisonsText {
         if (details && !outcome.comparisons().isEmpty()) {
             text.append(pairs(outcome.comparisons()));
         }
+        together(outcome.comparisons())
+                .ifPresent(it -> text.append(wrapped(it, "")).append('\n'));
         outcome.lines().forEach(it -> text.append(line(it)).append('\n'));
         return text.append("seed ").append(outcome.seed()).append('\n').toString();
+    }
+
+    private static Optional<String> together(List<Comparisons.Parted> parted) {
+        List<Comparison> comparisons =
+                parted.stream().map(Comparisons.Parted::comparison).toList();
+        List<String> names = parted.stream()
+                .map(it -> it.comparison().treated().name() + by(it.by()))
+                .toList();
+        return Together.of(comparisons).sentence(comparisons, names);
     }
 
     private static String line(Comparisons.Lined lined) {
@@ -105,6 +116,10 @@ final class ComparisonsText {
                     .context()
                     .grounds()
                     .forEach(it -> text.append(wrapped(it.what() + ": " + it.words(), "  ")));
+            comparison
+                    .context()
+                    .tests()
+                    .forEach(it -> text.append(wrapped(it.words(), "  ")));
             comparison
                     .beside()
                     .forEach(it -> text.append("  ").append(beside(it)).append('\n'));

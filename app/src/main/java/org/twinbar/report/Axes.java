@@ -70,6 +70,13 @@ final class Axes {
                 label, 0, 1.12, 4, decimals -> value -> value > 1 ? "" : Written.percent(value));
     }
 
+    /** Returns a scale of named places, one at each whole number from 0. */
+    static NumberAxis named(List<String> places) {
+        return between(
+                "", -0.5, places.size() - 0.5, places.size(), decimals -> value -> places.get(
+                        (int) Math.max(0, Math.min(places.size() - 1, Math.rint(value)))));
+    }
+
     /** Returns a scale that is not drawn. */
     static NumberAxis unseen(double low, double high) {
         NumberAxis axis = new NumberAxis();

@@ -2,6 +2,8 @@ package org.twinbar.report;
 
 import java.util.List;
 import java.util.Optional;
+import org.twinbar.decision.Group;
+import org.twinbar.method.Property;
 
 /**
  * Specimens as points, group by group.
@@ -42,5 +44,17 @@ public record Clusters(String label, String unit, List<Cluster> groups) {
     }
 
     /** A group's mean with its 95 % interval; an end is infinite where the data set none. */
-    public record Mean(double value, double low, double high, String written) {}
+    public record Mean(double value, double low, double high, String written) {
+
+        static Mean of(Group group, double value, Property property) {
+            double low = group.low().orElse(Double.NEGATIVE_INFINITY);
+            double high = group.high().orElse(Double.POSITIVE_INFINITY);
+            return new Mean(
+                    value,
+                    low,
+                    high,
+                    Written.rounded(value, (high - low) / 4)
+                            + Written.behind(property.unit().symbol()));
+        }
+    }
 }

@@ -336,6 +336,11 @@ final class ComparedAnswer {
         for (Beside beside : comparison.beside()) {
             lines.add("Beside it, " + beside.method() + ": " + beside(beside) + ".");
         }
+        comparison
+                .context()
+                .tests()
+                .forEach(test -> lines.add(
+                        test.words() + " For reference only: p " + Written.p(test.p()) + "."));
         comparison.control().flatMap(ComparedAnswer::leftOver).ifPresent(lines::add);
         leftOver(comparison.treated()).ifPresent(lines::add);
         if (found.p() instanceof Amount.Known p) {

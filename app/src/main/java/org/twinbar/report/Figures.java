@@ -39,6 +39,11 @@ public final class Figures {
         return LineFigure.of(line);
     }
 
+    /** Returns what groups come to in several places, a line for each group. */
+    public static String crossed(Crossed crossed) {
+        return CrossedFigure.of(crossed);
+    }
+
     /** Returns a point for each specimen that says yes or no. */
     public static String shares(Shares shares) {
         return SharesFigure.of(shares);

@@ -116,11 +116,7 @@ final class GroupPictures {
         if (!(group.mean() instanceof Amount.Known mean)) {
             return Optional.empty();
         }
-        double low = group.low().orElse(Double.NEGATIVE_INFINITY);
-        double high = group.high().orElse(Double.POSITIVE_INFINITY);
-        String written = Written.rounded(mean.value(), (high - low) / 4)
-                + Written.behind(compared.property().unit().symbol());
-        return Optional.of(new Clusters.Mean(mean.value(), low, high, written));
+        return Optional.of(Clusters.Mean.of(group, mean.value(), compared.property()));
     }
 
     private Picture shares() {

@@ -27,6 +27,7 @@ final class Together {
         Together together = new Together(study.compared());
         List<Block> blocks = new ArrayList<>(together.claims());
         blocks.addAll(together.groups());
+        blocks.addAll(Elsewhere.of(study.compared()));
         return blocks;
     }
 

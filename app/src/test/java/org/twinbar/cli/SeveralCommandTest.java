@@ -1,9 +1,13 @@
 package org.twinbar.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +58,20 @@ class SeveralCommandTest {
         JsonNode all =
                 desk.type(COMPARE + "--by orientation --trend film_um --json").json();
         assertThat(all.at("/comparisons")).hasSize(4);
+        double[] alone = new double[4];
+        for (int i = 0; i < 4; i++) {
+            alone[i] = all.at("/comparisons/" + i + "/effect/p").asDouble();
+        }
+        // Holm by hand: the smallest of four p counts four times, the largest once.
+        double[] rising = alone.clone();
+        Arrays.sort(rising);
+        for (int i = 0; i < 4; i++) {
+            double together = all.at("/comparisons/" + i + "/holm/p").asDouble();
+            assertThat(together).isGreaterThanOrEqualTo(alone[i]);
+            if (alone[i] == rising[0]) {
+                assertThat(together).isCloseTo(4 * alone[i], within(1e-12));
+            }
+        }
         JsonNode thick = all.at("/comparisons/1");
         assertThat(thick.at("/together/againstControl")).hasSize(2);
         JsonNode held = thick.at("/together/againstControl/1");
@@ -153,7 +171,7 @@ class SeveralCommandTest {
     }
 
     @Test
-    void aStudyAsksByFactorAndOverAmounts() {
+    void aStudyAsksByFactorAndOverAmounts() throws IOException {
         desk.file(
                 "study.toml",
                 "study = \"cleats\"",
@@ -181,6 +199,13 @@ class SeveralCommandTest {
         JsonNode json = desk.type("study show cleats --workspace @w --json").json();
         JsonNode answers = json.at("/claims/0/answers");
         assertThat(answers).hasSize(6);
+        assertThat(answers.at("/0/holm/claims").asInt()).isEqualTo(4);
+        assertThat(answers.at("/0/holm/changeStillTold").asText()).isEqualTo("yes");
+        assertThat(answers.at("/4/holm").isMissingNode()).isTrue();
+        desk.type("report cleats --workspace @w --out @r --html").done();
+        assertThat(plain(Files.readString(folder.resolve("r/report.html"))))
+                .contains("Does it act alike elsewhere: load by orientation")
+                .contains("aria-label=\"thick, upright: 302");
         assertThat(answers.get(1).at("/actsAlike/0/answer").asText()).isEqualTo("different");
         assertThat(answers.get(5).at("/slope/kind").asText()).isEqualTo("difference");
     }

@@ -67,6 +67,17 @@ class FiguresTest {
     }
 
     @Test
+    void tellsCrossedGroupsApartWithoutColour() {
+        String svg = PICTURES.get("crossed");
+        assertThat(svg)
+                .contains("plain, flat: 403", "thin coat, on edge: 381", "thick coat, upright: 302")
+                .doesNotContain("thick coat, on edge");
+        // The control's dashes: two steps from place to place, and one in the key.
+        assertThat(Pattern.compile("stroke-dasharray").matcher(svg).results().count())
+                .isEqualTo(3);
+    }
+
+    @Test
     void namesEverySpecimenAtItsPoint() {
         for (Clusters.Cluster group : Pictures.clusters().groups()) {
             for (Clusters.Point point : group.points()) {

@@ -64,6 +64,31 @@ final class Pictures {
                         mean, mean - 34, mean + 34, Written.value(mean, 14, "N"))));
     }
 
+    /** Two coats flat, on edge and upright; the thick one was not tried on edge. */
+    static Crossed crossed() {
+        return new Crossed(
+                "Breaking load in N",
+                List.of("flat", "on edge", "upright"),
+                List.of(
+                        new Crossed.Group(
+                                "plain",
+                                Sign.CONTROL,
+                                List.of(mean(403, 9), mean(352, 14), mean(201, 11))),
+                        new Crossed.Group(
+                                "thin coat",
+                                Sign.FIRST,
+                                List.of(mean(437, 12), mean(381, 10), mean(231, 15))),
+                        new Crossed.Group(
+                                "thick coat",
+                                Sign.SECOND,
+                                List.of(mean(474, 8), Optional.empty(), mean(302, 20)))));
+    }
+
+    private static Optional<Clusters.Mean> mean(double value, double half) {
+        return Optional.of(new Clusters.Mean(
+                value, value - half, value + half, Written.value(value, half / 2, "N")));
+    }
+
     static Effect effect() {
         return new Effect(
                 "Change of the peak force",
@@ -215,6 +240,7 @@ final class Pictures {
         all.put("effect", Figures.effect(effect()));
         all.put("curves", Figures.curves(curves(8, 2_000)));
         all.put("many curves", Figures.curves(curves(100, 2_000)));
+        all.put("crossed", Figures.crossed(crossed()));
         all.put("shares", Figures.shares(shares()));
         all.put("survival", Figures.survival(survival()));
         all.put("line", Figures.line(line(true)));

@@ -112,7 +112,15 @@ public final class Comparing {
                 findings,
                 needed,
                 new Standing(verdict, views(judged)),
-                Context.NONE.onGrounds(grounds));
+                Context.NONE.onGrounds(grounds).withTests(tests(judged)));
+    }
+
+    private List<Tested> tests(Judge.Judged judged) {
+        return judge.question().effect() == Effect.RATE
+                ? new Rates(judge.question())
+                        .logRank(judged.treated(), judged.control()).stream()
+                        .toList()
+                : List.of();
     }
 
     /** Specimens that were left out after their values were seen weaken other views as well. */

@@ -10,34 +10,42 @@ import java.util.Optional;
  * @param family its fellows, where several treated groups were held against one control
  * @param alike whether the treatment does the same elsewhere, where the specimens are parted
  * @param grounds what the comparison takes for granted, each looked at as far as can be
+ * @param tests that are usual beside the effect
  */
 public record Context(
         Optional<Material> material,
         Optional<Family> family,
         List<Alike> alike,
-        List<Ground> grounds) {
+        List<Ground> grounds,
+        List<Tested> tests) {
 
     public static final Context NONE =
-            new Context(Optional.empty(), Optional.empty(), List.of(), List.of());
+            new Context(
+                    Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
 
     public Context {
         alike = List.copyOf(alike);
         grounds = List.copyOf(grounds);
+        tests = List.copyOf(tests);
     }
 
     Context with(Material partAgainstMaterial) {
-        return new Context(Optional.of(partAgainstMaterial), family, alike, grounds);
+        return new Context(Optional.of(partAgainstMaterial), family, alike, grounds, tests);
     }
 
     Context with(Family fellows) {
-        return new Context(material, Optional.of(fellows), alike, grounds);
+        return new Context(material, Optional.of(fellows), alike, grounds, tests);
     }
 
     Context with(List<Alike> elsewhere) {
-        return new Context(material, family, elsewhere, grounds);
+        return new Context(material, family, elsewhere, grounds, tests);
     }
 
     Context onGrounds(List<Ground> looked) {
-        return new Context(material, family, alike, looked);
+        return new Context(material, family, alike, looked, tests);
+    }
+
+    Context withTests(List<Tested> asked) {
+        return new Context(material, family, alike, grounds, asked);
     }
 }

@@ -43,6 +43,10 @@ final class Limits {
             "blocks-not-told-apart",
             "A %s takes each specimen for itself: what those of one %s share is not told from chance. Look whether one"
                     + " %s alone makes the difference.");
+    static final Finding.Kind WITHIN_BLOCKS = Finding.Kind.note(
+            "rates-within-blocks",
+            "Each specimen was compared with those of its own %s alone, and one ratio of rates is taken for all: how"
+                    + " differently the treatment acts from one %s to the next is no part of the interval.");
     static final Finding.Kind ONE_EFFECT = Finding.Kind.warning(
             "one-effect-in-two-blocks",
             "With two %s one effect is taken for both, since two can't show how differently the treatment acts from one"
@@ -136,8 +140,11 @@ final class Limits {
         String kind = Layout.kind(treated);
         Effect effect = judge.question().effect();
         boolean means = effect == Effect.RATIO || effect == Effect.DIFFERENCE;
-        boolean blocks = judged.layout() == Layout.CROSSED || judged.layout().countsBlocks();
-        if (blocks && (effect == Effect.RATE || (!means && judged.layout() == Layout.CROSSED))) {
+        boolean crossed = judged.layout() == Layout.CROSSED;
+        if (effect == Effect.RATE && crossed) {
+            return Optional.of(WITHIN_BLOCKS.with(kind, kind));
+        }
+        if (effect == Effect.RATE ? judged.layout().countsBlocks() : !means && crossed) {
             return Optional.of(NOT_TOLD_APART.with(effect.word(), kind, kind));
         }
         if (judged.layout() == Layout.TREATED_IN_SEVERAL && judged.treated().size() == 2) {

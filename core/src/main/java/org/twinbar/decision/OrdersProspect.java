@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.twinbar.statistics.Lifetime;
+import org.twinbar.statistics.Stratum;
 
 /**
  * The chance of "supported" for a rate or for ranks before anything was measured.
@@ -104,7 +105,8 @@ record OrdersProspect(Question question, double odds, double seen) implements Pr
     /** Ranks count from the highest value, which came first here. */
     private boolean supports(double[] ours, double[] others, double end) {
         return question.effect() == Effect.RATE
-                ? RatesProspect.supports(question, lives(ours, end), lives(others, end))
+                ? RatesProspect.supports(
+                        question, List.of(new Stratum(lives(ours, end), lives(others, end))))
                 : RanksProspect.supports(question, turned(ours), turned(others));
     }
 

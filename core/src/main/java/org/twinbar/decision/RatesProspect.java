@@ -3,10 +3,12 @@ package org.twinbar.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.twinbar.statistics.HazardRatio;
 import org.twinbar.statistics.Lifetime;
+import org.twinbar.statistics.Stratum;
 import org.twinbar.statistics.Turnbull;
 
 /**
@@ -16,12 +18,16 @@ import org.twinbar.statistics.Turnbull;
  * the power of the assumed ratio, S_T = S_C^θ; a drawn time is as well known as those seen, a
  * moment or between two looks, and who outlasts the curve is watched as long as the longest. Where
  * it happened to no control the treated's curve stands in, the other way round. Each study is
- * judged by whether its interval lies beyond what is worth having.
+ * judged by whether its interval lies beyond what is worth having. Where blocks hold both groups
+ * specimens are dealt to as many blocks in turn and compared within them; how blocks differ is not
+ * drawn, since a few specimens of each don't show it.
  *
  * @param curve what is drawn from
  * @param powers of that curve that the two groups have
+ * @param blocks that hold both groups; 1 where none are told
  */
-record RatesProspect(Question question, Turnbull curve, Powers powers) implements Prospect {
+record RatesProspect(Question question, Turnbull curve, Powers powers, int blocks)
+        implements Prospect {
 
     static final int STUDIES = 250;
 
@@ -32,15 +38,18 @@ record RatesProspect(Question question, Turnbull curve, Powers powers) implement
     static Optional<Prospect> of(Question question, Judge.Judged judged, double ratio) {
         List<Lifetime> others = Rates.lives(judged.control());
         List<Lifetime> ours = Rates.lives(judged.treated());
+        int blocks = judged.layout() == Layout.CROSSED
+                ? Layout.holdingBoth(judged.treated(), judged.control())
+                : 1;
         if (happened(others)) {
             return Double.isFinite(ratio)
-                    ? Optional.of(
-                            new RatesProspect(question, Turnbull.of(others), new Powers(ratio, 1)))
+                    ? Optional.of(new RatesProspect(
+                            question, Turnbull.of(others), new Powers(ratio, 1), blocks))
                     : Optional.empty();
         }
         return happened(ours) && ratio > 0
-                ? Optional.of(
-                        new RatesProspect(question, Turnbull.of(ours), new Powers(1, 1 / ratio)))
+                ? Optional.of(new RatesProspect(
+                        question, Turnbull.of(ours), new Powers(1, 1 / ratio), blocks))
                 : Optional.empty();
     }
 
@@ -61,8 +70,9 @@ record RatesProspect(Question question, Turnbull curve, Powers powers) implement
             supported +=
                     supports(
                                     question,
-                                    drawn(powers.treated(), n, random),
-                                    drawn(powers.control(), n, random))
+                                    dealt(
+                                            drawn(powers.treated(), n, random),
+                                            drawn(powers.control(), n, random)))
                             ? 1
                             : 0;
         }
@@ -70,17 +80,29 @@ record RatesProspect(Question question, Turnbull curve, Powers powers) implement
     }
 
     /** Whether the interval of a study lies beyond what is worth having. */
-    static boolean supports(Question question, List<Lifetime> ours, List<Lifetime> others) {
+    static boolean supports(Question question, List<Stratum> strata) {
         double level = question.confidence();
         return switch (question.expectation()) {
-            case LOWER -> HazardRatio.liesBelow(question.worth(), ours, others, level);
-            case HIGHER -> HazardRatio.liesAbove(question.worth(), ours, others, level);
+            case LOWER -> HazardRatio.liesBelow(question.worth(), strata, level);
+            case HIGHER -> HazardRatio.liesAbove(question.worth(), strata, level);
             case SAME -> {
                 double size = question.worthSize().orElseThrow();
-                yield HazardRatio.liesBelow(1 + size, ours, others, level)
-                        && HazardRatio.liesAbove(1 - size, ours, others, level);
+                yield HazardRatio.liesBelow(1 + size, strata, level)
+                        && HazardRatio.liesAbove(1 - size, strata, level);
             }
         };
+    }
+
+    private List<Stratum> dealt(List<Lifetime> ours, List<Lifetime> others) {
+        return IntStream.range(0, blocks)
+                .mapToObj(block -> new Stratum(every(ours, block), every(others, block)))
+                .toList();
+    }
+
+    private List<Lifetime> every(List<Lifetime> lives, int from) {
+        return IntStream.iterate(from, i -> i < lives.size(), i -> i + blocks)
+                .mapToObj(lives::get)
+                .toList();
     }
 
     /** Returns the share left after each of the curve's falls; after the last nothing is. */

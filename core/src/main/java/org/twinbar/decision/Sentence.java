@@ -41,6 +41,9 @@ enum Sentence {
             "{Label}: it came to none of {n} {treated} {things} while they were watched, and to {count} of {m}"
                     + " {control} ones: {limit} ({level} interval)."),
     RATE_ALONE("{Label}: it came to {treated} {things} alone ({interval}; {counts})."),
+    LOG_RANK(
+            "Log-rank test{within}: it came to {observed} of the {treated} {things} where {expected} would be"
+                    + " expected if nothing differed (χ² {statistic}, one degree of freedom)."),
     RANK_FOUND(
             "{Label}: of a {treated} and a {control} one taken at random, the {treated} one is the higher in"
                     + " {estimate} of cases ({interval}, {counts})."),

@@ -14,6 +14,10 @@ import java.util.stream.Stream;
  * The normal point z is an approximation that gets better with the number of events, not of
  * specimens.
  *
+ * <p>Specimens that were made in strata, print runs say, are compared within each: its risk sets
+ * are its own, and the scores and their variances are summed, so that a run whose parts all fail
+ * early tells nothing for or against the treatment.
+ *
  * <p>Where times are known only to lie between two looks, their order within is anyone's. The lower
  * end is then that of the order which favours the treated most (theirs late, the control's early),
  * the upper end that of the opposite order, and the estimate that of the middles: as wide as what
@@ -66,20 +70,30 @@ public sealed interface HazardRatio {
      * @throws IllegalArgumentException if a group is empty, or unless 0 < level < 1
      */
     static HazardRatio of(List<Lifetime> treated, List<Lifetime> control, double level) {
-        Arguments.requireAtLeast(treated.size(), 1, "number of treated specimens");
-        Arguments.requireAtLeast(control.size(), 1, "number of control specimens");
+        return of(Stratum.one(treated, control), level);
+    }
+
+    /**
+     * The hazard ratio of two groups in strata, taken for the same in each.
+     *
+     * @throws IllegalArgumentException if a group is empty in all strata, or unless 0 < level < 1
+     */
+    static HazardRatio of(List<Stratum> strata, double level) {
+        int n = Stratum.count(strata);
         Arguments.requireInside(level, "level");
-        int n = treated.size() + control.size();
-        if (!anyBetweenLooks(treated, control)) {
-            return PartialLikelihood.of(treated, control).invert(level, n);
+        if (strata.stream().noneMatch(Stratum::isAnyBetweenLooks)) {
+            return PartialLikelihood.of(strata).invert(level, n);
         }
         return widest(
-                PartialLikelihood.of(each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
-                        .invert(level, n),
-                PartialLikelihood.of(each(treated, Look.LAST), each(control, Look.FIRST))
-                        .invert(level, n),
-                PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
-                        .invert(level, n));
+                at(strata, Look.MIDDLE, Look.MIDDLE).invert(level, n),
+                at(strata, Look.LAST, Look.FIRST).invert(level, n),
+                at(strata, Look.FIRST, Look.LAST).invert(level, n));
+    }
+
+    private static PartialLikelihood at(List<Stratum> strata, Look treated, Look control) {
+        return PartialLikelihood.of(strata.stream()
+                .map(one -> new Stratum(each(one.treated(), treated), each(one.control(), control)))
+                .toList());
     }
 
     /**
@@ -91,25 +105,22 @@ public sealed interface HazardRatio {
      * @param ratio to lie below, above zero
      * @throws IllegalArgumentException under the conditions of {@link #of}
      */
-    static boolean liesBelow(
-            double ratio, List<Lifetime> treated, List<Lifetime> control, double level) {
-        if (!anyBetweenLooks(treated, control)) {
-            return PartialLikelihood.of(treated, control).excludesFrom(ratio, level);
+    static boolean liesBelow(double ratio, List<Stratum> strata, double level) {
+        if (strata.stream().noneMatch(Stratum::isAnyBetweenLooks)) {
+            return PartialLikelihood.of(strata).excludesFrom(ratio, level);
         }
-        return PartialLikelihood.of(each(treated, Look.FIRST), each(control, Look.LAST))
-                        .excludesFrom(ratio, level)
-                && PartialLikelihood.of(each(treated, Look.MIDDLE), each(control, Look.MIDDLE))
-                        .excludesFrom(ratio, level);
+        return at(strata, Look.FIRST, Look.LAST).excludesFrom(ratio, level)
+                && at(strata, Look.MIDDLE, Look.MIDDLE).excludesFrom(ratio, level);
     }
 
     /** Whether the interval of {@link #of} lies above a ratio: below its inverse, turned round. */
-    static boolean liesAbove(
-            double ratio, List<Lifetime> treated, List<Lifetime> control, double level) {
-        return liesBelow(1 / ratio, control, treated, level);
-    }
-
-    private static boolean anyBetweenLooks(List<Lifetime> treated, List<Lifetime> control) {
-        return Stream.concat(treated.stream(), control.stream()).anyMatch(Lifetime::isBetweenLooks);
+    static boolean liesAbove(double ratio, List<Stratum> strata, double level) {
+        return liesBelow(
+                1 / ratio,
+                strata.stream()
+                        .map(each -> new Stratum(each.control(), each.treated()))
+                        .toList(),
+                level);
     }
 
     private static HazardRatio widest(HazardRatio middle, HazardRatio best, HazardRatio worst) {

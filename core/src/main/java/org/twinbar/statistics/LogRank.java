@@ -31,30 +31,42 @@ public record LogRank(
      *     two looks
      */
     public static LogRank of(List<Lifetime> treated, List<Lifetime> control) {
-        Arguments.requireAtLeast(treated.size(), 1, "number of treated specimens");
-        Arguments.requireAtLeast(control.size(), 1, "number of control specimens");
+        return of(Stratum.one(treated, control));
+    }
+
+    /**
+     * The test of two groups in strata: expected events and variances within each, then summed.
+     *
+     * @throws IllegalArgumentException if a group is empty in all strata, or a time is known only
+     *     to lie between two looks
+     */
+    public static LogRank of(List<Stratum> strata) {
+        Stratum.count(strata);
         int observed = 0;
         int all = 0;
         double expected = 0;
         double variance = 0;
-        for (RiskTable.Row row : RiskTable.of(treated, control)) {
-            double n = row.allAtRisk();
-            double d = row.allEvents();
-            observed += row.events();
-            all += row.allEvents();
-            expected += row.atRisk() * d / n;
-            variance += n > 1
-                    ? row.atRisk() * row.atRiskControl() * d * (n - d) / (n * n * (n - 1))
-                    : 0;
+        for (Stratum stratum : strata) {
+            for (RiskTable.Row row : RiskTable.of(stratum.treated(), stratum.control())) {
+                double n = row.allAtRisk();
+                double d = row.allEvents();
+                observed += row.events();
+                all += row.allEvents();
+                expected += row.atRisk() * d / n;
+                variance += n > 1
+                        ? row.atRisk() * row.atRiskControl() * d * (n - d) / (n * n * (n - 1))
+                        : 0;
+            }
         }
         double excess = observed - expected;
         double statistic = variance > 0 ? excess * excess / variance : 0;
+        String method = strata.size() > 1 ? "stratified log-rank" : "log-rank";
         return new LogRank(
                 observed,
                 expected,
                 all - observed,
                 all - expected,
                 new Significance(
-                        statistic, 1, new ChiSquared(1).above(statistic), "log-rank, two-sided"));
+                        statistic, 1, new ChiSquared(1).above(statistic), method + ", two-sided"));
     }
 }

@@ -14,16 +14,24 @@ final class PartialLikelihood {
     private static final double STEP = 0.05;
 
     private final List<RiskTable.Row> rows;
+    private final String method;
 
-    private PartialLikelihood(List<RiskTable.Row> rows) {
+    private PartialLikelihood(List<RiskTable.Row> rows, String method) {
         this.rows = rows;
+        this.method = method;
     }
 
-    /** Only moments at which both groups were at risk tell them apart. */
-    static PartialLikelihood of(List<Lifetime> treated, List<Lifetime> control) {
-        return new PartialLikelihood(RiskTable.of(treated, control).stream()
-                .filter(row -> row.atRisk() > 0 && row.atRiskControl() > 0)
-                .toList());
+    /**
+     * Only moments at which both groups of a stratum were at risk tell them apart; the moments of
+     * all strata count together.
+     */
+    static PartialLikelihood of(List<Stratum> strata) {
+        return new PartialLikelihood(
+                strata.stream()
+                        .flatMap(each -> RiskTable.of(each.treated(), each.control()).stream())
+                        .filter(row -> row.atRisk() > 0 && row.atRiskControl() > 0)
+                        .toList(),
+                strata.size() > 1 ? METHOD + ", stratified" : METHOD);
     }
 
     HazardRatio invert(double level, int n) {
@@ -41,7 +49,7 @@ final class PartialLikelihood {
                 ? (events == 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY)
                 : Roots.increasing(beta -> -score(beta), 0, 0.5);
         Estimate estimate = new Estimate(
-                        middle, low, high, level, Double.POSITIVE_INFINITY, n, METHOD)
+                        middle, low, high, level, Double.POSITIVE_INFINITY, n, method)
                 .through(StrictMath::exp);
         double statistic = standardized(0) * standardized(0);
         HazardRatio.Ends ends = events == 0
@@ -51,7 +59,7 @@ final class PartialLikelihood {
                 estimate,
                 ends,
                 new Significance(
-                        statistic, 1, new ChiSquared(1).above(statistic), METHOD + ", two-sided"));
+                        statistic, 1, new ChiSquared(1).above(statistic), method + ", two-sided"));
     }
 
     /** Whether every ratio from this one upwards lies outside the interval of this level. */

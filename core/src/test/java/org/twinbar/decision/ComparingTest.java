@@ -499,6 +499,54 @@ class ComparingTest {
                                     + " on average than plain ones (95\u2009% interval "));
         }
 
+        /** A hot run in which all fail early and a cool one: within each, the coat helps. */
+        @Test
+        void comparesWithinEachRun() {
+            List<Observation> cups = new ArrayList<>();
+            double[][] times = {{1, 2, 3, 4}, {3.5, 5, 6, 7}, {21, 22, 23, 24}, {28, 31, 33, 35}};
+            for (int set = 0; set < 4; set++) {
+                for (int i = 0; i < 4; i++) {
+                    cups.add(Observation.of(
+                                    "S" + set + i, set % 2 == 0 ? "plain" : "coated", times[set][i])
+                            .inBlock(new Block("print run", set < 2 ? "hot" : "cool")));
+                }
+            }
+            Comparison within = compare(slower, cups);
+            Comparison mixed = compare(
+                    slower,
+                    cups.stream()
+                            .map(one -> Observation.of(
+                                    one.specimen(),
+                                    one.group(),
+                                    ((Observed.Number) one.observed()).value()))
+                            .toList());
+            assertThat(within.verdict()).isEqualTo(Verdict.SUPPORTED);
+            assertThat(mixed.verdict()).isEqualTo(Verdict.OPEN);
+            assertThat(within.found().method())
+                    .isEqualTo("score of the partial likelihood, ties by Efron, stratified");
+            assertThat(codes(within))
+                    .contains("rates-within-blocks")
+                    .doesNotContain("blocks-not-told-apart");
+            assertThat(within.standing().views())
+                    .anySatisfy(view -> {
+                        assertThat(view.words()).isEqualTo("without telling the print runs apart");
+                        assertThat(view.verdict()).isEqualTo(Verdict.OPEN);
+                    });
+            assertThat(within.context().tests().get(0).words())
+                    .startsWith("Log-rank test within each print run: it came to 8 of the coated"
+                            + " cups where ");
+        }
+
+        /** METHODS.md row 54 has χ² = 4.84544 for these cups, survival.csv the expected 3.6. */
+        @Test
+        void setsTheLogRankTestBesideTheRatio() {
+            Tested test = compare(slower, cups()).context().tests().get(0);
+            assertThat(test.name()).isEqualTo("log-rank");
+            assertThat(test.words())
+                    .isEqualTo("Log-rank test: it came to 1 of the coated cups where 3.6 would be expected"
+                            + " if nothing differed (χ² 4.85, one degree of freedom).");
+        }
+
         @Test
         void hasOneEndWhereItHappenedToOneGroupAlone() {
             List<Observation> cups = cups().stream()

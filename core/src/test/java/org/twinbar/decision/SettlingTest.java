@@ -14,6 +14,7 @@ import org.twinbar.statistics.Count;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.HazardRatio;
 import org.twinbar.statistics.Lifetime;
+import org.twinbar.statistics.Stratum;
 import org.twinbar.statistics.ShareDifference;
 
 class SettlingTest {
@@ -109,9 +110,14 @@ class SettlingTest {
         for (int study = 0; study < 400; study++) {
             List<Lifetime> ours = lives(random, 0.03, study % 3 == 0);
             List<Lifetime> others = lives(random, 0.12, study % 3 == 0);
-            HazardRatio ratio = HazardRatio.of(ours, others, 0.95);
+            List<Stratum> strata = study % 2 == 0
+                    ? List.of(new Stratum(ours, others))
+                    : List.of(
+                            new Stratum(ours.subList(0, 4), others.subList(0, 5)),
+                            new Stratum(ours.subList(4, 9), others.subList(5, 9)));
+            HazardRatio ratio = HazardRatio.of(strata, 0.95);
             for (double worth : new double[] {0.5, 1}) {
-                boolean quick = HazardRatio.liesBelow(worth, ours, others, 0.95);
+                boolean quick = HazardRatio.liesBelow(worth, strata, 0.95);
                 boolean whole = ratio instanceof HazardRatio.Known known
                         && known.estimate().high() < worth;
                 assertThat(quick).as("study %s, seed 11", study).isEqualTo(whole);
@@ -119,7 +125,7 @@ class SettlingTest {
             }
             boolean above =
                     ratio instanceof HazardRatio.Known known && known.estimate().low() > 1;
-            assertThat(HazardRatio.liesAbove(1, ours, others, 0.95)).isEqualTo(above);
+            assertThat(HazardRatio.liesAbove(1, strata, 0.95)).isEqualTo(above);
         }
         assertThat(below).isBetween(100, 700);
     }

@@ -2,6 +2,7 @@ package org.twinbar.statistics;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Groups of times; a plus sign says that the test ended first. */
 record SurvivalData(List<Lifetime> treated, List<Lifetime> control) {
@@ -23,6 +24,32 @@ record SurvivalData(List<Lifetime> treated, List<Lifetime> control) {
             case "wet" -> of("1 2 2 3 6", "4+ 24+ 24+ 24+");
             default -> throw new AssertionError(name);
         };
+    }
+
+    /** The blocks of survival.R, the treated first. */
+    List<Stratum> strata(String name) {
+        int[] blocks = switch (name) {
+            case "freireich" -> IntStream.range(0, 42).map(i -> 1 + i % 3).toArray();
+            case "aml" ->
+                IntStream.concat(IntStream.range(0, 11), IntStream.range(0, 12))
+                        .map(i -> 1 + i % 2)
+                        .toArray();
+            case "leak" -> new int[] {1, 1, 2, 2, 3, 3, 4, 4, 1, 1, 2, 2, 3, 3, 3, 1};
+            case "dry" -> new int[] {1, 1, 2, 2, 2, 1, 2, 1, 2, 2};
+            default -> throw new AssertionError(name);
+        };
+        return IntStream.of(blocks)
+                .distinct()
+                .mapToObj(block -> new Stratum(
+                        of(treated, blocks, 0, block), of(control, blocks, treated.size(), block)))
+                .toList();
+    }
+
+    private static List<Lifetime> of(List<Lifetime> lives, int[] blocks, int from, int block) {
+        return IntStream.range(0, lives.size())
+                .filter(i -> blocks[from + i] == block)
+                .mapToObj(lives::get)
+                .toList();
     }
 
     static SurvivalData of(String treated, String control) {

@@ -36,8 +36,8 @@ class ZigguratTest {
     }
 
     /**
-     * Cells of 0.1 from −5 to 5 and both ends, against Commons Statistics' distribution function: χ²
-     * would exceed its limit once in a million right generators.
+     * Cells of 0.1 from −5 to 5 and both ends, against Commons Statistics' distribution function:
+     * χ² would exceed its limit once in a million right generators.
      */
     @Test
     void drawsAreNormalInEveryCell() {

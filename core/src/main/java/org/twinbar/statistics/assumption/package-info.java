@@ -8,7 +8,8 @@
  *
  * <p>Turned down: Levene's test about means (Brown and Forsythe's about medians holds its rate for
  * skewed values); Kolmogorov-Smirnov with estimated parameters (Anderson-Darling sees tails
- * better).
+ * better); the number of runs about the median (the exact trend sees a drift over few tests
+ * sooner).
  */
 @NullMarked
 package org.twinbar.statistics.assumption;

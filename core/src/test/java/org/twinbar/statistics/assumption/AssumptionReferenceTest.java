@@ -111,7 +111,5 @@ class AssumptionReferenceTest {
         checks.row("R-kendall-p").expects(Order.trend(SETS.get("twelve")).p());
         checks.row("R-kendall-tied-tau").expects(Order.trend(tied).statistic());
         checks.row("R-kendall-tied-p").expects(Order.trend(tied).p());
-        checks.row("R-runs").expects(Order.runs(SETS.get("twelve")).statistic());
-        checks.row("R-runs-p").expects(Order.runs(SETS.get("twelve")).p());
     }
 }

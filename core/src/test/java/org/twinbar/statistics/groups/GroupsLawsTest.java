@@ -93,22 +93,6 @@ class GroupsLawsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void balancedCellsHaveOneAnswerForEveryType(long seed) {
-        double[][] groups = random(seed, 3, 3, 3, 3);
-        double[][][] cells = {{groups[0], groups[1]}, {groups[2], groups[3]}};
-
-        TwoWay analysis = TwoWay.of(cells);
-
-        assertThat(analysis.firstTypeThree().squares())
-                .isCloseTo(analysis.firstTypeTwo().squares(), within(1e-9));
-        double together = analysis.firstTypeTwo().squares()
-                + analysis.secondTypeTwo().squares()
-                + analysis.interaction().squares();
-        assertThat(together).isCloseTo(OneWay.of(groups).betweenSquares(), within(1e-9));
-    }
-
-    @ParameterizedTest(name = "seed {0}")
-    @MethodSource("seeds")
     void swappingPlacesTurnsAnInteractionRound(long seed) {
         double[][] groups = random(seed, 4, 3, 5, 4);
         TwoMeans here = TwoMeans.of(groups[0], groups[1]);
@@ -138,8 +122,6 @@ class GroupsLawsTest {
                 .hasMessageContaining("degrees of freedom within groups");
         assertThatThrownBy(() -> Interaction.ofDifferences(equal, equal, 0.95))
                 .hasMessageContaining("no scatter");
-        assertThatThrownBy(() -> TwoWay.of(new double[][][] {{{1}, {}}, {{1, 2}, {3}}}))
-                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new StudentizedRange(3, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> DunnettRange.of(3, new int[0], 5))

@@ -3,6 +3,7 @@ package org.twinbar.statistics.groups;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -76,20 +77,17 @@ class GroupsReferenceTest {
 
     @Test
     void allPairsOfTensionsBesideWool() {
-        List<String> tensions = List.of("L", "M", "H");
-        double[][][] cells = Stream.of("A", "B")
-                .map(wool -> tensions.stream()
-                        .map(tension -> Published.values("warpbreaks", wool + " " + tension))
-                        .toArray(double[][]::new))
-                .toArray(double[][][]::new);
-        TwoWay.Residual additive = TwoWay.of(cells).additive();
+        Crossed crossed = Crossed.of("warpbreaks", List.of("A", "B"), List.of("L", "M", "H"));
+        double[][][] cells = crossed.cells();
+        double additive = crossed.left(crossed.firsts(), crossed.seconds());
+        int df = 54 - 1 - 1 - 2;
         List<Double> means = new ArrayList<>();
         for (int tension = 0; tension < 3; tension++) {
             means.add(Summary.of(joined(cells[0][tension], cells[1][tension])).mean());
         }
 
-        double sd = Math.sqrt(additive.squares() / additive.df());
-        StudentizedRange range = new StudentizedRange(3, additive.df());
+        double sd = Math.sqrt(additive / df);
+        StudentizedRange range = new StudentizedRange(3, df);
         double unit = sd / Math.sqrt(18);
 
         checks.row("M-111-LM-p").expects(range.above((means.get(0) - means.get(1)) / unit));
@@ -100,22 +98,84 @@ class GroupsReferenceTest {
 
     @Test
     void conformityWithUnequalCells() {
-        List<String> fcategory = List.of("low", "medium", "high");
-        double[][][] cells = fcategory.stream()
-                .map(f -> Stream.of("low", "high")
-                        .map(partner -> Published.values("Moore", partner + " " + f))
-                        .toArray(double[][]::new))
-                .toArray(double[][][]::new);
+        Crossed crossed =
+                Crossed.of("Moore", List.of("low", "high"), List.of("low", "medium", "high"));
+        List<double[]> partner = crossed.firsts();
+        List<double[]> fcategory = crossed.seconds();
+        List<double[]> both = crossed.both();
 
-        TwoWay analysis = TwoWay.of(cells);
+        double additive = crossed.left(partner, fcategory);
+        double full = crossed.left(partner, fcategory, both);
 
-        checks.row("M-112-first").expects(analysis.firstTypeTwo().squares());
-        checks.row("M-112-second").expects(analysis.secondTypeTwo().squares());
-        checks.row("M-112-interaction").expects(analysis.interaction().squares());
-        checks.row("M-112-residual").expects(analysis.residualSquares());
-        checks.row("M-112-p").expects(analysis.secondTypeTwo().test().p());
-        checks.row("M-113-first").expects(analysis.firstTypeThree().squares());
-        checks.row("M-113-second").expects(analysis.secondTypeThree().squares());
+        checks.row("M-112-first").expects(crossed.left(partner) - additive);
+        checks.row("M-112-second").expects(crossed.left(fcategory) - additive);
+        checks.row("M-112-interaction").expects(additive - full);
+        checks.row("M-112-residual").expects(full);
+        checks.row("M-112-p")
+                .expects(FTest.of(crossed.left(fcategory) - additive, 1, full, 39, "type II")
+                        .p());
+        checks.row("M-113-first").expects(crossed.left(partner, both) - full);
+        checks.row("M-113-second").expects(crossed.left(fcategory, both) - full);
+    }
+
+    /** Two crossed factors, as columns that sum to zero over the levels of each. */
+    private record Crossed(
+            double[][][] cells,
+            double[] values,
+            List<double[]> firsts,
+            List<double[]> seconds,
+            List<double[]> both) {
+
+        static Crossed of(String data, List<String> first, List<String> second) {
+            double[][][] cells = first.stream()
+                    .map(one -> second.stream()
+                            .map(other -> Published.values(data, one + " " + other))
+                            .toArray(double[][]::new))
+                    .toArray(double[][][]::new);
+            int n = Stream.of(cells).flatMap(Stream::of).mapToInt(it -> it.length).sum();
+            double[] values = new double[n];
+            List<double[]> firsts = columns(n, first.size() - 1);
+            List<double[]> seconds = columns(n, second.size() - 1);
+            List<double[]> both = columns(n, firsts.size() * seconds.size());
+            int at = 0;
+            for (int a = 0; a < first.size(); a++) {
+                for (int b = 0; b < second.size(); b++) {
+                    for (double value : cells[a][b]) {
+                        values[at] = value;
+                        for (int i = 0; i < firsts.size(); i++) {
+                            firsts.get(i)[at] = contrast(i, a, first.size());
+                        }
+                        for (int i = 0; i < seconds.size(); i++) {
+                            seconds.get(i)[at] = contrast(i, b, second.size());
+                        }
+                        for (int i = 0; i < both.size(); i++) {
+                            both.get(i)[at] = firsts.get(i / seconds.size())[at]
+                                    * seconds.get(i % seconds.size())[at];
+                        }
+                        at++;
+                    }
+                }
+            }
+            return new Crossed(cells, values, firsts, seconds, both);
+        }
+
+        private static List<double[]> columns(int n, int number) {
+            return Stream.generate(() -> new double[n]).limit(number).toList();
+        }
+
+        private static double contrast(int column, int level, int levels) {
+            return level == column ? 1 : level == levels - 1 ? -1 : 0;
+        }
+
+        /** Returns the squares that remain beside a constant and these columns. */
+        @SafeVarargs
+        final double left(List<double[]>... beside) {
+            double[] constant = new double[values.length];
+            Arrays.fill(constant, 1);
+            List<double[]> columns = new ArrayList<>(List.of(constant));
+            Stream.of(beside).forEach(columns::addAll);
+            return Explained.squares(Explained.rest(values, columns));
+        }
     }
 
     @Test
