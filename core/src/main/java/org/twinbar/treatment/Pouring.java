@@ -1,16 +1,15 @@
 package org.twinbar.treatment;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 
 /**
  * A cup while it is being poured: what is in it, what must still go in, how far the ratio is off.
  *
- * <p>Nothing can be taken out of the cup again. Where more was poured of a component than was meant,
- * the batch becomes larger and the other components follow it; an excess that changes no other
- * target on the scale's display is none.
+ * <p>Nothing can be taken out of the cup again. Where more was poured of a component than was
+ * meant, the batch becomes larger and the other components follow it; an excess that changes no
+ * other target on the scale's display is none.
  *
  * @param meant the batch that is aimed at
  * @param pours what the scale showed after each, in their order; a component may be poured again
@@ -107,7 +106,7 @@ public record Pouring(Batch meant, List<Pour> pours, Reading reading, Scale scal
         return counts;
     }
 
-    /** Returns the batch that the cup is to become: the one meant, or a larger one that saves it. */
+    /** Returns the batch that the cup is to become: the one meant, or a larger that saves it. */
     public Batch target() {
         int most = largest();
         double size = grams(most) / meant.recipe().massShares().get(most);
@@ -195,8 +194,8 @@ public record Pouring(Batch meant, List<Pour> pours, Reading reading, Scale scal
      *
      * <p>Each reading s_k is off by its own share of a step d, uniformly: u(s) = d/√12. With masses
      * m_i = Σ c_ik s_k, the ratio's relative standard uncertainty is, to first order, (d/√12) ·
-     * √Σ_k (c_ik/m_i − c_jk/m_j)². Set to zero before each pour this is METHODS.md G's √[(d/√12/m_i)²
-     * + (d/√12/m_j)²]; a running total shares a reading between two pours, and is a little worse.
+     * √Σ_k (c_ik/m_i − c_jk/m_j)². Set to zero before each pour this is METHODS.md G's
+     * √[(d/√12/m_i)² + (d/√12/m_j)²]; a running total shares a reading between two pours, and is a little worse.
      * The zero itself is taken as exact.
      */
     public List<Reached> reached() {
@@ -236,8 +235,10 @@ public record Pouring(Batch meant, List<Pour> pours, Reading reading, Scale scal
     public Standing standing(double limit) {
         Scale.requireLimit(limit);
         cup();
-        Standing[] each = reached().stream().map(it -> standing(it, limit)).toArray(Standing[]::new);
-        return Arrays.stream(each).max(Enum::compareTo).orElse(Standing.WITHIN);
+        return reached().stream()
+                .map(it -> standing(it, limit))
+                .max(Enum::compareTo)
+                .orElse(Standing.WITHIN);
     }
 
     private static Standing standing(Reached one, double limit) {
