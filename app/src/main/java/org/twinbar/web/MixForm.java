@@ -126,8 +126,7 @@ public record MixForm(
         return form.at(PARTS + 1, () -> new Recipe(by, components));
     }
 
-    private static Component component(
-            Filled form, int place, Recipe.By by, boolean perHundred) {
+    private static Component component(Filled form, int place, Recipe.By by, boolean perHundred) {
         String name = name(place);
         double parts = perHundred && place == 0 && form.said(PARTS + place).isEmpty()
                 ? HUNDRED
@@ -159,8 +158,7 @@ public record MixForm(
             if (shown.isPresent()) {
                 pours.add(new Pouring.Pour(field.component(), shown.getAsDouble()));
                 List<Pouring.Pour> soFar = List.copyOf(pours);
-                pouring = form.at(
-                        field.name(), () -> new Pouring(batch, soFar, reading, scale));
+                pouring = form.at(field.name(), () -> new Pouring(batch, soFar, reading, scale));
             }
         }
         return pouring;
@@ -232,8 +230,8 @@ public record MixForm(
         return Optional.of(new Thinned(
                 part,
                 density.isPresent()
-                        ? OptionalDouble.of(form.at(
-                                THINNER_DENSITY, () -> part.grams(density.getAsDouble())))
+                        ? OptionalDouble.of(
+                                form.at(THINNER_DENSITY, () -> part.grams(density.getAsDouble())))
                         : OptionalDouble.empty()));
     }
 
@@ -254,8 +252,7 @@ public record MixForm(
                         minutes.getAsDouble(), at.orElse(WorkingLife.USUAL_TEMPERATURE)));
         double temperature = celsius.orElse(WorkingLife.USUAL_TEMPERATURE);
         form.at(CELSIUS, () -> life.minutesAt(temperature));
-        spreading.ifPresent(
-                rate -> form.at(SPREADING, () -> life.largestBatch(temperature, rate)));
+        spreading.ifPresent(rate -> form.at(SPREADING, () -> life.largestBatch(temperature, rate)));
         return Optional.of(new Working(life, temperature, spreading));
     }
 }

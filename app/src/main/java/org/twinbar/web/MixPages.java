@@ -234,7 +234,11 @@ public final class MixPages {
         Pages.show(
                 request,
                 "mixed",
-                Map.of("study", study, "made", made(mix, making, workspace.treating().now())));
+                Map.of(
+                        "study",
+                        study,
+                        "made",
+                        made(mix, making, workspace.treating().now())));
     }
 
     private static Made made(MixMade mix, Making making, ZonedDateTime now) {

@@ -86,8 +86,7 @@ public final class MixView {
                         grams(pouring.showsAt(component)));
         if (pouring.over().isPresent()) {
             int over = pouring.over().getAsInt();
-            double excess = pouring.grams(over)
-                    - pouring.meant().grams().get(over);
+            double excess = pouring.grams(over) - pouring.meant().grams().get(over);
             return new Line(
                     "There is %s too much of %s. To save it, pour %s The batch becomes %s."
                             .formatted(
@@ -139,8 +138,7 @@ public final class MixView {
     }
 
     private static String off(Pouring.Reached each) {
-        String size = Written.value(
-                100 * Math.abs(each.error()), 100 * each.uncertainty(), "%");
+        String size = Written.value(100 * Math.abs(each.error()), 100 * each.uncertainty(), "%");
         return size + (each.error() < 0 ? " below" : " above");
     }
 
@@ -197,15 +195,15 @@ public final class MixView {
                         .formatted(
                                 Written.number(it.part().millilitres(), 3),
                                 it.grams().isPresent()
-                                        ? ", %s\u2009g".formatted(
-                                                Written.number(it.grams().getAsDouble(), 3))
+                                        ? ", %s\u2009g"
+                                                .formatted(Written.number(
+                                                        it.grams().getAsDouble(), 3))
                                         : ""));
     }
 
     /** Returns what a person should know of the batch, the heat in the cup first. */
     public List<Finding> findings() {
-        List<Finding> findings =
-                new ArrayList<>(MixFindings.planned(pouring.target(), scale));
+        List<Finding> findings = new ArrayList<>(MixFindings.planned(pouring.target(), scale));
         mix.thinned().ifPresent(it -> findings.addAll(MixFindings.thinned(it.part())));
         return findings;
     }

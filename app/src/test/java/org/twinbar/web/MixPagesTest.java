@@ -48,7 +48,8 @@ class MixPagesTest {
     static MixMade mix(int number) {
         return new MixMade(
                 number,
-                Recipe.of(Recipe.By.VOLUME, List.of(2.0, 1.0), List.of(1.15, 0.98)).ofTotal(20),
+                Recipe.of(Recipe.By.VOLUME, List.of(2.0, 1.0), List.of(1.15, 0.98))
+                        .ofTotal(20),
                 List.of(14.1, 6.0),
                 OptionalDouble.empty(),
                 OptionalDouble.of(30),
@@ -78,14 +79,16 @@ class MixPagesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "tared   | 9,0  |      | Pour another 5.0 g of A, until the scale shows 14.0 g.",
-        "tared   | 14.0 |      | Pour 6.0 g of B, until the scale shows 6.0 g.",
-        "running | 14.0 |      | Pour 6.0 g of B, until the scale shows 20.0 g.",
-        "running | 14.0 | 17.5 | Pour another 2.5 g of B, until the scale shows 20.0 g.",
-        "tared   | 15.0 |      | There is 1.0 g too much of A. To save it, pour 6.4 g of B, until the scale shows 6.4 g. The batch becomes 21.4 g.",
-        "tared   | 14.0 | 6.0  | Enough of each: the ratio is within 2 %.",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tared   | 9,0  |      | Pour another 5.0 g of A, until the scale shows 14.0 g.",
+                "tared   | 14.0 |      | Pour 6.0 g of B, until the scale shows 6.0 g.",
+                "running | 14.0 |      | Pour 6.0 g of B, until the scale shows 20.0 g.",
+                "running | 14.0 | 17.5 | Pour another 2.5 g of B, until the scale shows 20.0 g.",
+                "tared   | 15.0 |      | There is 1.0 g too much of A. To save it, pour 6.4 g of B, until the scale shows 6.4 g. The batch becomes 21.4 g.",
+                "tared   | 14.0 | 6.0  | Enough of each: the ratio is within 2 %.",
+            })
     void saysWhatToPourNext(String reading, String first, String second, String sentence) {
         Map<String, String> poured = new LinkedHashMap<>(Map.of("reading", reading));
         poured.put("shown_0", first);
@@ -109,15 +112,15 @@ class MixPagesTest {
 
     @Test
     void whileTheCupFillsOnlyWhatFollowsIsSent() {
-        HttpResponse<String> part = Served.send(HttpRequest.newBuilder(served.uri(
-                        address(Map.of("shown_0", "9"))))
-                .header("HX-Request", "true"));
+        HttpResponse<String> part =
+                Served.send(HttpRequest.newBuilder(served.uri(address(Map.of("shown_0", "9"))))
+                        .header("HX-Request", "true"));
         assertThat(part.body())
                 .doesNotContain("<html")
                 .contains("hx-swap-oob=\"true\"", "Pour another 5.0");
-        HttpResponse<String> wrong = Served.send(HttpRequest.newBuilder(served.uri(
-                        address(Map.of("shown_0", "nine"))))
-                .header("HX-Request", "true"));
+        HttpResponse<String> wrong =
+                Served.send(HttpRequest.newBuilder(served.uri(address(Map.of("shown_0", "nine"))))
+                        .header("HX-Request", "true"));
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body())
                 .containsPattern("id=\"shown_0-amiss\"[^>]*>[^<]*nine")
@@ -125,15 +128,17 @@ class MixPagesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "part_1    | -1   | The part of B must be above zero, not -1.",
-        "density_1 | 0    | The density of B must be above zero, not 0 g/cm³.",
-        "density_1 |      | Write down the density of B from its data sheet: without it the mass would be a guess.",
-        "total     | 0,1  | The batch asks for 0.07012 g of A, less than the scale's step of 0.1 g: mix more, or take a finer scale.",
-        "step      | 0    | The scale's step must be above zero, not 0 g.",
-        "limit     | 200  | The limit of the ratio must lie from 0.1 to 100 %, not at 200 %.",
-        "celsius   | 90   | Resin is worked from 0 to 60 °C, not at 90 °C.",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "part_1    | -1   | The part of B must be above zero, not -1.",
+                "density_1 | 0    | The density of B must be above zero, not 0 g/cm³.",
+                "density_1 |      | Write down the density of B from its data sheet: without it the mass would be a guess.",
+                "total     | 0,1  | The batch asks for 0.07012 g of A, less than the scale's step of 0.1 g: mix more, or take a finer scale.",
+                "step      | 0    | The scale's step must be above zero, not 0 g.",
+                "limit     | 200  | The limit of the ratio must lie from 0.1 to 100 %, not at 200 %.",
+                "celsius   | 90   | Resin is worked from 0 to 60 °C, not at 90 °C.",
+            })
     void whatIsWrongStandsBesideItsField(String field, String typed, String sentence) {
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put(field, typed == null ? "" : typed);
@@ -173,11 +178,7 @@ class MixPagesTest {
     void anotherMixOfTheSameNumberNeedsItsReason() {
         served.workspace()
                 .register()
-                .mixed(
-                        Act.by("test"),
-                        served.demo(),
-                        mix(1),
-                        Optional.empty());
+                .mixed(Act.by("test"), served.demo(), mix(1), Optional.empty());
         Map<String, String> cup = new LinkedHashMap<>(TWENTY_GRAMS);
         cup.put("shown_0", "14.0");
         cup.put("shown_1", "6.0");

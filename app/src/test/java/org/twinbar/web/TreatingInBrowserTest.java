@@ -68,9 +68,9 @@ class TreatingInBrowserTest {
         until("#now", "Enough of each");
         browser.picture("mix-enough-390");
         browser.press("Note the mix, start its clock");
-        browser.patience()
-                .until(ExpectedConditions.titleContains("How long can mix 1 be worked?"));
-        assertThat(served.workspace().plans().forTreating(served.demo()).mixes()).hasSize(1);
+        browser.patience().until(ExpectedConditions.titleContains("How long can mix 1 be worked?"));
+        assertThat(served.workspace().plans().forTreating(served.demo()).mixes())
+                .hasSize(1);
     }
 
     @Test
@@ -97,8 +97,9 @@ class TreatingInBrowserTest {
             for (String page : pages()) {
                 browser.visit(served.uri(page));
                 assertThat(browser.scrollWidth()).as(page).isLessThanOrEqualTo(width);
-                browser.picture("treat-" + page.replaceAll("^.*/studies/[^/]*/", "")
-                        .replaceAll("[^a-z0-9]+", "-") + "-" + width);
+                browser.picture("treat-"
+                        + page.replaceAll("^.*/studies/[^/]*/", "").replaceAll("[^a-z0-9]+", "-")
+                        + "-" + width);
             }
         }
     }

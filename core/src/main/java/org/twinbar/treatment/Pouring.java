@@ -43,8 +43,7 @@ public record Pouring(Batch meant, List<Pour> pours, Reading reading, Scale scal
      * @param error of the ratio against the recipe's, relative; above zero is too much of the first
      * @param uncertainty standard uncertainty of that from the scale's steps, relative
      */
-    public record Reached(
-            int first, int second, double ratio, double error, double uncertainty) {}
+    public record Reached(int first, int second, double ratio, double error, double uncertainty) {}
 
     /** Whether the ratio is within a limit, as far as the scale can tell. */
     public enum Standing {
@@ -195,8 +194,8 @@ public record Pouring(Batch meant, List<Pour> pours, Reading reading, Scale scal
      * <p>Each reading s_k is off by its own share of a step d, uniformly: u(s) = d/√12. With masses
      * m_i = Σ c_ik s_k, the ratio's relative standard uncertainty is, to first order, (d/√12) ·
      * √Σ_k (c_ik/m_i − c_jk/m_j)². Set to zero before each pour this is METHODS.md G's
-     * √[(d/√12/m_i)² + (d/√12/m_j)²]; a running total shares a reading between two pours, and is a little worse.
-     * The zero itself is taken as exact.
+     * √[(d/√12/m_i)² + (d/√12/m_j)²]; a running total shares a reading between two pours, and is a
+     * little worse. The zero itself is taken as exact.
      */
     public List<Reached> reached() {
         List<Reached> reached = new ArrayList<>();

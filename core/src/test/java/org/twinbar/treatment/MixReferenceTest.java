@@ -70,8 +70,7 @@ class MixReferenceTest {
 
     @Test
     void agreesOnHowACupIsSaved() {
-        Pouring cup =
-                new Pouring(twenty, List.of(new Pour(0, 15)), Pouring.Reading.TARED, tenth);
+        Pouring cup = new Pouring(twenty, List.of(new Pour(0, 15)), Pouring.Reading.TARED, tenth);
         checks.row("pouring-saved").expects(cup.still(1));
     }
 

@@ -71,9 +71,10 @@ class PouringTest {
 
     @Test
     void threeComponentsFollowTheOneThatThereIsMostOf() {
-        Batch batch = Recipe.of(Recipe.By.MASS, List.of(4.0, 2.0, 1.0), List.of()).ofTotal(70);
-        Pouring cup = new Pouring(
-                batch, List.of(new Pour(0, 40), new Pour(1, 25)), Reading.TARED, tenth);
+        Batch batch =
+                Recipe.of(Recipe.By.MASS, List.of(4.0, 2.0, 1.0), List.of()).ofTotal(70);
+        Pouring cup =
+                new Pouring(batch, List.of(new Pour(0, 40), new Pour(1, 25)), Reading.TARED, tenth);
         assertThat(cup.over()).hasValue(1);
         assertThat(cup.target().total()).isCloseTo(87.5, within(1e-9));
         assertThat(cup.still(0)).isCloseTo(10, within(1e-9));
