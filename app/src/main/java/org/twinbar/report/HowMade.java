@@ -2,7 +2,6 @@ package org.twinbar.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.twinbar.planning.Design;
 import org.twinbar.planning.PlannedGroup;
@@ -15,15 +14,10 @@ import org.twinbar.report.Sheet.Section;
 import org.twinbar.study.Change;
 import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.Making;
-import org.twinbar.study.MixMade;
 import org.twinbar.study.Plan;
 import org.twinbar.study.Registered;
 import org.twinbar.study.Registered.Measured;
 import org.twinbar.study.Registered.Moment;
-import org.twinbar.treatment.Coated;
-import org.twinbar.treatment.Component;
-import org.twinbar.treatment.Procedure;
-import org.twinbar.treatment.Recipe;
 
 /** What was planned, what departed from it, and how the specimens were made. */
 final class HowMade {
@@ -42,7 +36,7 @@ final class HowMade {
                 new Section("plan", "What was planned", made.plan()),
                 new Section("departures", "What departed from the plan", made.departures()),
                 new Section("making", "How specimens were made", made.specimens()),
-                new Section("treatment", "How they were treated", made.treatments()));
+                new Section("treatment", "How they were treated", HowTreated.of(study.making())));
     }
 
     /** The plan as it was sealed, where it was: what it became since stands under departures. */
@@ -297,93 +291,6 @@ final class HowMade {
                                 Column.text("Taken"),
                                 Column.text("File"),
                                 Column.code("SHA-256")),
-                        rows));
-    }
-
-    private List<Block> treatments() {
-        List<Block> blocks = new ArrayList<>();
-        for (Map.Entry<String, Procedure> recipe : making.recipes().entrySet()) {
-            blocks.add(new Block.Heading(
-                    "%s: %s".formatted(recipe.getKey(), recipe.getValue().sort().word())));
-            blocks.add(new Block.Sentences(
-                    recipe.getValue().steps().stream().map(HowMade::step).toList(),
-                    Sheet.Weight.PLAIN));
-        }
-        if (!making.mixes().isEmpty()) {
-            blocks.add(mixes());
-        }
-        making.coated().ifPresent(coated -> blocks.addAll(films(coated)));
-        return blocks;
-    }
-
-    private static String step(Procedure.Step step) {
-        String at = step.celsius().isPresent()
-                ? " At %s.".formatted(withUnit(step.celsius().getAsDouble(), "°C"))
-                : "";
-        String taking = step.minutes().isPresent()
-                ? " Takes %s.".formatted(withUnit(step.minutes().getAsDouble(), "min"))
-                : "";
-        return step.what() + at + taking;
-    }
-
-    private static String withUnit(double value, String unit) {
-        return Written.number(value, 4) + Written.behind(unit);
-    }
-
-    private Block mixes() {
-        List<List<String>> rows = new ArrayList<>();
-        for (MixMade mix : making.mixes()) {
-            rows.add(List.of(
-                    Integer.toString(mix.number()),
-                    ratio(mix.meant().recipe()),
-                    mix.weighed().stream()
-                            .map(grams -> withUnit(grams, "g"))
-                            .reduce((a, b) -> a + ", " + b)
-                            .orElse(NOTHING),
-                    withUnit(100 * mix.cup().ratioError(), "%"),
-                    mix.celsius().isPresent()
-                            ? withUnit(mix.celsius().getAsDouble(), "°C")
-                            : NOTHING,
-                    mix.what().isBlank() ? NOTHING : mix.what(),
-                    Cells.time(mix.when())));
-        }
-        return new Block.Table(
-                "Mixes as they were weighed",
-                List.of(
-                        Column.name("Mix"),
-                        Column.text("Meant"),
-                        Column.text("Weighed"),
-                        Column.number("Ratio off by"),
-                        Column.number("At"),
-                        Column.text("Noted"),
-                        Column.text("When")),
-                rows);
-    }
-
-    private static String ratio(Recipe recipe) {
-        return String.join(
-                        " : ",
-                        recipe.components().stream()
-                                .map(Component::parts)
-                                .map(parts -> Written.number(parts, 4))
-                                .toList())
-                + " by " + recipe.by().word();
-    }
-
-    private static List<Block> films(Coated coated) {
-        List<List<String>> rows = coated.films().stream()
-                .map(film -> List.of(
-                        film.specimen(), Written.value(film.micrometres(), film.uncertainty(), "")))
-                .toList();
-        return List.of(
-                new Block.Paragraph(
-                        "From the mass that each specimen gained the film is %s thick in the mean, with a standard deviation of %s between specimens. It is a mean over the surface: edges and the valleys between layers take more."
-                                .formatted(
-                                        withUnit(coated.mean(), "µm"),
-                                        withUnit(coated.deviation(), "µm"))),
-                new Block.Table(
-                        "Films, with the standard uncertainty from the scale",
-                        List.of(Column.name("Specimen"), Column.number("Film in µm")),
                         rows));
     }
 }

@@ -24,6 +24,8 @@ enum Aspect {
     WAITING("waiting"),
     EVIDENCE("evidence"),
     RECIPE("recipe"),
+    STEP("treatment step"),
+    KEPT_RECIPE("kept recipe"),
     PUBLISHED("published"),
     INSTRUMENT("instrument"),
     CALIBRATION("calibration"),

@@ -19,6 +19,7 @@ import org.twinbar.treatment.Procedure;
  * @param specimens in the order of testing, kind by kind
  * @param pilots what was read on them; never compared
  * @param recipes how groups are treated, by name
+ * @param steps of those recipes as they were done, the first first
  * @param mixes that were weighed, by number
  * @param coated films, where specimens were weighed before and after
  * @param departures from what was sealed, the oldest first
@@ -31,6 +32,7 @@ public record Making(
         List<Registered> specimens,
         List<Pilots> pilots,
         Map<String, Procedure> recipes,
+        List<StepDone> steps,
         List<MixMade> mixes,
         Optional<Coated> coated,
         List<Change> departures,
@@ -44,6 +46,7 @@ public record Making(
             List.of(),
             List.of(),
             Map.of(),
+            List.of(),
             List.of(),
             Optional.empty(),
             List.of(),
@@ -80,6 +83,7 @@ public record Making(
         pilots = List.copyOf(pilots);
         recipes = Ordered.copy(recipes);
         specimens = List.copyOf(specimens);
+        steps = List.copyOf(steps);
         mixes = List.copyOf(mixes);
         departures = List.copyOf(departures);
         findings = List.copyOf(findings);

@@ -262,17 +262,21 @@ final class MakingState {
                 specimens,
                 pilots,
                 treating.recipes(),
+                shown ? treating.steps() : List.of(),
                 List.copyOf(mixes.values()),
                 coated,
                 departures(withReadings),
-                findings(coated));
+                findings(coated, shown));
     }
 
-    private List<Finding> findings(Optional<Coated> coated) {
+    private List<Finding> findings(Optional<Coated> coated, boolean shown) {
         List<Finding> findings = new ArrayList<>(
                 plan.map(it -> it.allocation().design().limits()).orElse(List.of()));
         mixes.values().forEach(mix -> findings.addAll(MixFindings.weighed(mix.cup())));
         coated.ifPresent(it -> findings.addAll(it.findings()));
+        if (shown) {
+            findings.addAll(treating.differences());
+        }
         return findings;
     }
 

@@ -20,6 +20,7 @@ final class ProcedureKeys {
             ObjectNode each = json.withArray("step").addObject();
             each.put("what", step.what());
             step.minutes().ifPresent(minutes -> each.put("minutes", minutes));
+            step.mostMinutes().ifPresent(minutes -> each.put("most_minutes", minutes));
             step.celsius().ifPresent(celsius -> each.put("celsius", celsius));
         }
         procedure.cautions().forEach(json.withArray("caution")::add);
@@ -30,7 +31,10 @@ final class ProcedureKeys {
         List<Procedure.Step> steps = new ArrayList<>();
         for (JsonNode each : json.path("step")) {
             steps.add(new Procedure.Step(
-                    each.path("what").asText(), number(each, "minutes"), number(each, "celsius")));
+                    each.path("what").asText(),
+                    number(each, "minutes"),
+                    number(each, "most_minutes"),
+                    number(each, "celsius")));
         }
         List<String> cautions = new ArrayList<>();
         json.path("caution").forEach(each -> cautions.add(each.asText()));

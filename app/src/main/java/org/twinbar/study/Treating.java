@@ -79,6 +79,11 @@ public final class Treating {
         });
     }
 
+    /** Returns what notes the steps of treatments while they are done. */
+    public TreatmentSteps steps() {
+        return new TreatmentSteps(workspace);
+    }
+
     /** Returns where each specimen stands at a moment, in the order of testing. */
     public List<Standing> clock(StudyName study, Instant now) {
         MakingState state = workspace.state(study).making();

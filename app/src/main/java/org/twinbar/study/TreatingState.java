@@ -2,6 +2,7 @@ package org.twinbar.study;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,10 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
+import org.twinbar.finding.Finding;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.store.Entry;
 import org.twinbar.treatment.Coated;
+import org.twinbar.treatment.Followed;
 import org.twinbar.treatment.Procedure;
 import org.twinbar.treatment.Scale;
 import org.twinbar.treatment.Waiting;
@@ -21,6 +25,7 @@ import org.twinbar.treatment.Waiting;
 final class TreatingState {
 
     private final Map<String, Procedure> recipes = new LinkedHashMap<>();
+    private final Map<UUID, StepDone> steps = new LinkedHashMap<>();
     private final Map<List<String>, Evidence> evidence = new HashMap<>();
     private Waiting waiting = Waiting.USUAL;
     private Optional<Reckoning> reckoning = Optional.empty();
@@ -45,6 +50,8 @@ final class TreatingState {
     void take(Entry entry, JsonNode value) {
         if (entry.aspect().equals(Aspect.RECIPE.word())) {
             recipes.put(value.path("group").asText(), ProcedureKeys.read(value.path("procedure")));
+        } else if (entry.aspect().equals(Aspect.STEP.word())) {
+            step(entry, value);
         } else if (entry.aspect().equals(Aspect.WAITING.word())) {
             waiting = new Waiting(
                     Duration.ofSeconds(value.path("cure_s").asLong()),
@@ -53,9 +60,7 @@ final class TreatingState {
             reckoning = Optional.of(new Reckoning(
                     value.path("density").asDouble(),
                     value.path("step").asDouble(),
-                    value.has("area")
-                            ? OptionalDouble.of(value.path("area").asDouble())
-                            : OptionalDouble.empty()));
+                    number(value, "area")));
         } else if (entry.aspect().equals(Aspect.EVIDENCE.word())) {
             evidence.put(
                     List.of(
@@ -68,6 +73,64 @@ final class TreatingState {
                                     : Optional.empty(),
                             entry));
         }
+    }
+
+    private void step(Entry entry, JsonNode value) {
+        if (value.has("taken_back")) {
+            steps.remove(UUID.fromString(value.path("taken_back").asText()));
+        } else if (value.has("begun")) {
+            steps.computeIfPresent(
+                    UUID.fromString(value.path("begun").asText()),
+                    (id, begun) -> begun.ended(
+                            when(value, "ended"),
+                            number(value, "celsius"),
+                            value.path("noted").asText()));
+        } else {
+            List<String> codes = new ArrayList<>();
+            value.path("specimens").forEach(code -> codes.add(code.asText()));
+            steps.put(
+                    entry.id(),
+                    new StepDone(
+                            entry.id(),
+                            value.path("group").asText(),
+                            value.path("step").asInt() - 1,
+                            value.path("what").asText(),
+                            codes,
+                            when(value, "began"),
+                            value.has("ended")
+                                    ? Optional.of(when(value, "ended"))
+                                    : Optional.empty(),
+                            number(value, "celsius"),
+                            value.path("noted").asText(),
+                            entry.who()));
+        }
+    }
+
+    private static ZonedDateTime when(JsonNode value, String key) {
+        return ZonedDateTime.parse(value.path(key).asText());
+    }
+
+    private static OptionalDouble number(JsonNode value, String key) {
+        return value.has(key)
+                ? OptionalDouble.of(value.path(key).asDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Returns the steps that were begun, in their order. */
+    List<StepDone> steps() {
+        return List.copyOf(steps.values());
+    }
+
+    /** Returns what differed from the recipes. */
+    List<Finding> differences() {
+        List<Finding> findings = new ArrayList<>();
+        recipes.forEach((group, recipe) -> findings.addAll(Followed.findings(
+                recipe,
+                steps.values().stream()
+                        .filter(each -> each.group().equals(group))
+                        .map(StepDone::went)
+                        .toList())));
+        return findings;
     }
 
     Map<String, Procedure> recipes() {

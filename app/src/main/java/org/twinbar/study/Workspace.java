@@ -237,6 +237,11 @@ public final class Workspace implements AutoCloseable {
         return new Treating(this);
     }
 
+    /** Returns the recipes and materials that any study may use. */
+    public Recipes recipes() {
+        return new Recipes(store, clock);
+    }
+
     ZonedDateTime now() {
         return clock.instant().atZone(clock.getZone());
     }

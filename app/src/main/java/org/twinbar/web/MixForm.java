@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import org.twinbar.quantity.Unit;
 import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
+import org.twinbar.study.MixSheet;
 import org.twinbar.treatment.Batch;
-import org.twinbar.treatment.Component;
 import org.twinbar.treatment.Pouring;
 import org.twinbar.treatment.Recipe;
 import org.twinbar.treatment.Scale;
@@ -31,12 +31,6 @@ public record MixForm(
         Optional<Working> working,
         OptionalDouble celsius) {
 
-    /** Components that have a field; the usual ones come first. */
-    static final int MOST_COMPONENTS = 4;
-
-    static final String BY = "by";
-    static final String PARTS = "part_";
-    static final String DENSITY = "density_";
     static final String TOTAL = "total";
     static final String STEP = "step";
     static final String LIMIT = "limit";
@@ -54,10 +48,6 @@ public record MixForm(
 
     static final String SHOWN_AGAIN = "more_";
 
-    /** Parts by mass of each other component for 100 of the first. */
-    static final String PER_HUNDRED = "hundred";
-
-    private static final double HUNDRED = 100;
     private static final double USUAL_LIMIT = 0.02;
 
     private static final Unit GRAMS = Unit.of("g");
@@ -94,7 +84,7 @@ public record MixForm(
      * @throws FieldException where a field is missing or wrong, the first of them
      */
     static MixForm of(Filled form) {
-        Recipe recipe = recipe(form);
+        Recipe recipe = MixSheet.recipe(form);
         double total = form.number(TOTAL, GRAMS, "how much is to be mixed in all");
         Batch batch = form.at(TOTAL, () -> recipe.ofTotal(total));
         double step = form.number(STEP, GRAMS, "the smallest step that the scale shows");
@@ -109,42 +99,6 @@ public record MixForm(
                 thinned(form, batch),
                 working(form, celsius),
                 celsius);
-    }
-
-    private static Recipe recipe(Filled form) {
-        boolean perHundred = form.said(BY).filter(PER_HUNDRED::equals).isPresent();
-        Recipe.By by = form.said(BY).filter("volume"::equals).isPresent()
-                ? Recipe.By.VOLUME
-                : Recipe.By.MASS;
-        List<Component> components = new ArrayList<>();
-        for (int i = 0; i < MOST_COMPONENTS; i++) {
-            if (i > 1 && form.said(PARTS + i).isEmpty()) {
-                break;
-            }
-            components.add(component(form, i, by, perHundred));
-        }
-        return form.at(PARTS + 1, () -> new Recipe(by, components));
-    }
-
-    private static Component component(Filled form, int place, Recipe.By by, boolean perHundred) {
-        String name = name(place);
-        double parts = perHundred && place == 0 && form.said(PARTS + place).isEmpty()
-                ? HUNDRED
-                : form.number(PARTS + place, Unit.ONE, "the parts of " + name);
-        OptionalDouble density = by == Recipe.By.VOLUME
-                ? OptionalDouble.of(form.number(
-                        DENSITY + place,
-                        DENSITIES,
-                        "the density of %s from its data sheet: without it the mass would be a guess"
-                                .formatted(name)))
-                : form.number(DENSITY + place, DENSITIES);
-        form.at(PARTS + place, () -> new Component(name, parts, OptionalDouble.empty()));
-        return form.at(DENSITY + place, () -> new Component(name, parts, density));
-    }
-
-    /** Returns the letter of a component. */
-    public static String name(int place) {
-        return String.valueOf((char) ('A' + place));
     }
 
     private static Pouring pouring(Filled form, Batch batch, Scale scale) {
@@ -193,9 +147,9 @@ public record MixForm(
                 SPREADING,
                 THINNER,
                 THINNER_DENSITY));
-        for (int i = 0; i < MOST_COMPONENTS; i++) {
-            fields.add(PARTS + i);
-            fields.add(DENSITY + i);
+        for (int i = 0; i < MixSheet.MOST_COMPONENTS; i++) {
+            fields.add(MixSheet.PARTS + i);
+            fields.add(MixSheet.DENSITY + i);
         }
         poured.forEach(each -> fields.add(each.name()));
         return fields;

@@ -21,6 +21,7 @@ import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
 import org.twinbar.study.Making;
 import org.twinbar.study.MixMade;
+import org.twinbar.study.MixSheet;
 import org.twinbar.study.Registered;
 import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
@@ -105,14 +106,14 @@ public final class MixPages {
     }
 
     private static boolean isBegun(Form form) {
-        return Stream.of(MixForm.PARTS + 1, MixForm.TOTAL, MixForm.STEP)
+        return Stream.of(MixSheet.PARTS + 1, MixForm.TOTAL, MixForm.STEP)
                 .anyMatch(field -> form.said(field).isPresent());
     }
 
     private static int components(Form form) {
         return (int) (2
-                + IntStream.range(2, MixForm.MOST_COMPONENTS)
-                        .takeWhile(i -> form.said(MixForm.PARTS + i).isPresent())
+                + IntStream.range(2, MixSheet.MOST_COMPONENTS)
+                        .takeWhile(i -> form.said(MixSheet.PARTS + i).isPresent())
                         .count());
     }
 
@@ -134,13 +135,13 @@ public final class MixPages {
     private static Form like(MixMade mix, String number) {
         Recipe recipe = mix.meant().recipe();
         Form form = Form.EMPTY
-                .with(MixForm.BY, recipe.by().word())
+                .with(MixSheet.BY, recipe.by().word())
                 .with(MixForm.TOTAL, plain(mix.meant().total()));
         for (int i = 0; i < recipe.components().size(); i++) {
             Component each = recipe.components().get(i);
-            form = form.with(MixForm.PARTS + i, plain(each.parts()));
+            form = form.with(MixSheet.PARTS + i, plain(each.parts()));
             if (each.density().isPresent()) {
-                form = form.with(MixForm.DENSITY + i, plain(each.density().getAsDouble()));
+                form = form.with(MixSheet.DENSITY + i, plain(each.density().getAsDouble()));
             }
         }
         return number.isEmpty() ? form : form.with(NUMBER, number);
@@ -189,7 +190,7 @@ public final class MixPages {
                 throw new FieldException(
                         MixForm.SHOWN + i,
                         "write down what the scale showed of %s before the mix is noted"
-                                .formatted(MixForm.name(i)));
+                                .formatted(MixSheet.name(i)));
             }
         }
     }
@@ -247,7 +248,7 @@ public final class MixPages {
         List<String> weighed = new ArrayList<>();
         for (int i = 0; i < mix.weighed().size(); i++) {
             weighed.add("%s\u2009g of %s"
-                    .formatted(Written.number(mix.weighed().get(i), 4), MixForm.name(i)));
+                    .formatted(Written.number(mix.weighed().get(i), 4), MixSheet.name(i)));
         }
         weighed.add("the ratio is off by %s"
                 .formatted(Written.percent(Math.abs(mix.cup().ratioError()))));

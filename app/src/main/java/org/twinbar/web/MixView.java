@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
+import org.twinbar.study.MixSheet;
 import org.twinbar.treatment.Batch;
 import org.twinbar.treatment.MixFindings;
 import org.twinbar.treatment.Pouring;
@@ -43,7 +44,7 @@ public final class MixView {
         List<Double> target = pouring.target().grams();
         for (int i = 0; i < target.size(); i++) {
             rows.add(new Row(
-                    MixForm.name(i),
+                    MixSheet.name(i),
                     grams(target.get(i)),
                     grams(pouring.grams(i)),
                     grams(pouring.still(i))));
@@ -82,7 +83,7 @@ public final class MixView {
         String pour = "%s of %s, until the scale shows %s."
                 .formatted(
                         grams(pouring.still(component)),
-                        MixForm.name(component),
+                        MixSheet.name(component),
                         grams(pouring.showsAt(component)));
         if (pouring.over().isPresent()) {
             int over = pouring.over().getAsInt();
@@ -91,7 +92,7 @@ public final class MixView {
                     "There is %s too much of %s. To save it, pour %s The batch becomes %s."
                             .formatted(
                                     grams(excess),
-                                    MixForm.name(over),
+                                    MixSheet.name(over),
                                     more(component) + pour,
                                     total()),
                     Tone.BAD);
@@ -124,8 +125,8 @@ public final class MixView {
             lines.add(new Line(
                     "%s to %s is %s to 1 by mass, %s the recipe's %s."
                             .formatted(
-                                    MixForm.name(each.first()),
-                                    MixForm.name(each.second()),
+                                    MixSheet.name(each.first()),
+                                    MixSheet.name(each.second()),
                                     Written.number(each.ratio(), 3),
                                     off(each),
                                     Written.number(each.ratio() / (1 + each.error()), 3)),

@@ -50,29 +50,41 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
      * One step.
      *
      * @param what is done, as an order
-     * @param minutes how long it takes; empty where it takes as long as it takes
+     * @param minutes how long it takes, or the least; empty where it takes as long as it takes
+     * @param mostMinutes how long it may take at most, where that matters
      * @param celsius at what temperature; empty where it plays no part
      */
-    public record Step(String what, OptionalDouble minutes, OptionalDouble celsius) {
+    public record Step(
+            String what,
+            OptionalDouble minutes,
+            OptionalDouble mostMinutes,
+            OptionalDouble celsius) {
 
         public Step {
             if (what.isBlank()) {
                 throw new TreatmentException("A step needs its words.");
             }
             minutes.ifPresent(it -> Amounts.requirePositive(it, "time of a step", "min"));
+            mostMinutes.ifPresent(
+                    it -> Amounts.requirePositive(it, "longest time of a step", "min"));
             celsius.ifPresent(Procedure::requireOven);
         }
 
         public static Step of(String what) {
-            return new Step(what, OptionalDouble.empty(), OptionalDouble.empty());
+            return new Step(
+                    what, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         }
 
         public Step taking(double newMinutes) {
-            return new Step(what, OptionalDouble.of(newMinutes), celsius);
+            return new Step(what, OptionalDouble.of(newMinutes), mostMinutes, celsius);
         }
 
         public Step at(double newCelsius) {
-            return new Step(what, minutes, OptionalDouble.of(newCelsius));
+            return new Step(what, minutes, mostMinutes, OptionalDouble.of(newCelsius));
+        }
+
+        public Step atMost(double newMinutes) {
+            return new Step(what, minutes, OptionalDouble.of(newMinutes), celsius);
         }
     }
 
@@ -126,7 +138,8 @@ public record Procedure(Sort sort, List<Step> steps, List<String> cautions) {
             if (coat < coats) {
                 steps.add(Step.of("Wait until it is tacky and leaves no mark on the glove: %s."
                                 .formatted(recoat.words()))
-                        .taking(MINUTES_PER_HOUR * recoat.fromHours()));
+                        .taking(MINUTES_PER_HOUR * recoat.fromHours())
+                        .atMost(MINUTES_PER_HOUR * recoat.toHours()));
             }
         }
         steps.add(Step.of("Let it cure, free of dust.")
