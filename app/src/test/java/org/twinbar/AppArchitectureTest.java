@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nam
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -112,6 +113,11 @@ class AppArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("org.twinbar.store..")
                 .because("study turns entries into values of core; Main hands it the store"));
+    }
+
+    @Test
+    void pointsOneWay() {
+        holds(slices().matching("org.twinbar.(**)").should().beFreeOfCycles());
     }
 
     @Test

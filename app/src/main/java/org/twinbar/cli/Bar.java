@@ -6,7 +6,7 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 import org.jspecify.annotations.Nullable;
-import org.twinbar.study.Progress;
+import org.twinbar.study.calculation.Progress;
 
 /** Shows on standard error how far long work has come; work of under a second shows nothing. */
 final class Bar implements Progress, AutoCloseable {

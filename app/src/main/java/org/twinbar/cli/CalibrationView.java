@@ -12,8 +12,8 @@ import org.twinbar.instrument.Straightness;
 import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.Estimate;
-import org.twinbar.study.KeptCalibration;
-import org.twinbar.study.KeptInstrument;
+import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.bench.KeptInstrument;
 
 /**
  * A calibration as text and as JSON.

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Optional;
 import org.twinbar.decision.Verdict;
-import org.twinbar.study.Answer;
-import org.twinbar.study.Comparisons;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Publication;
+import org.twinbar.study.calculation.Comparisons;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Publication;
 
 /** A study's claims with their verdicts as JSON; each comparison as {@code compare} writes it. */
 final class ClaimsJson {
@@ -58,8 +58,7 @@ final class ClaimsJson {
         }
     }
 
-    private static void claim(Json json, JudgedClaim claim, Together together)
-            throws IOException {
+    private static void claim(Json json, JudgedClaim claim, Together together) throws IOException {
         json.put("words", claim.words()).put("saidBy", claim.saidBy()).list("answers", answers -> {
             for (Answer answer : claim.answers()) {
                 answers.object(it -> answer(it, answer, together));
@@ -67,8 +66,7 @@ final class ClaimsJson {
         });
     }
 
-    private static void answer(Json json, Answer answer, Together together)
-            throws IOException {
+    private static void answer(Json json, Answer answer, Together together) throws IOException {
         json.put("question", answer.question());
         if (answer instanceof Answer.Compared compared) {
             json.put("method", compared.method());

@@ -3,9 +3,9 @@ package org.twinbar.cli;
 import java.util.List;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Verdict;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** A study's claims with their verdicts, for a person. */
 final class ClaimsText {

@@ -17,7 +17,7 @@ import org.twinbar.decision.Question;
 import org.twinbar.decision.Standing;
 import org.twinbar.decision.Tested;
 import org.twinbar.statistics.LeftOver;
-import org.twinbar.study.Comparisons;
+import org.twinbar.study.calculation.Comparisons;
 
 /** Comparisons as JSON. */
 final class ComparisonsJson {

@@ -18,7 +18,7 @@ import org.twinbar.decision.Trend;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.LeftOver;
-import org.twinbar.study.Comparisons;
+import org.twinbar.study.calculation.Comparisons;
 
 /** Comparisons for a person: the verdict and its sentences first, the numbers behind. */
 final class ComparisonsText {
@@ -116,10 +116,7 @@ final class ComparisonsText {
                     .context()
                     .grounds()
                     .forEach(it -> text.append(wrapped(it.what() + ": " + it.words(), "  ")));
-            comparison
-                    .context()
-                    .tests()
-                    .forEach(it -> text.append(wrapped(it.words(), "  ")));
+            comparison.context().tests().forEach(it -> text.append(wrapped(it.words(), "  ")));
             comparison
                     .beside()
                     .forEach(it -> text.append("  ").append(beside(it)).append('\n'));

@@ -5,9 +5,9 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.twinbar.study.Demo;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 

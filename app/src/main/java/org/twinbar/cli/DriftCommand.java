@@ -13,7 +13,7 @@ import org.twinbar.report.Written;
 import org.twinbar.report.kit.Palette;
 import org.twinbar.statistics.gauge.ControlChart;
 import org.twinbar.statistics.gauge.ControlChart.Signal;
-import org.twinbar.study.Drift;
+import org.twinbar.study.bench.Drift;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -10,7 +10,7 @@ import org.twinbar.finding.Finding;
 import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.gauge.GaugeStudy;
-import org.twinbar.study.GaugeTable;
+import org.twinbar.study.bench.GaugeTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -3,9 +3,9 @@ package org.twinbar.cli;
 import java.io.IOException;
 import java.util.List;
 import org.twinbar.report.Written;
-import org.twinbar.study.KeptCalibration;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.ZeroCheck;
+import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.ZeroCheck;
 
 /** Instruments of a workspace as text and as JSON. */
 final class InstrumentText {

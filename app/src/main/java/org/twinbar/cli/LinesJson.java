@@ -2,7 +2,7 @@ package org.twinbar.cli;
 
 import java.io.IOException;
 import org.twinbar.decision.Trend;
-import org.twinbar.study.Comparisons;
+import org.twinbar.study.calculation.Comparisons;
 
 /** A line over amounts as JSON. */
 final class LinesJson {

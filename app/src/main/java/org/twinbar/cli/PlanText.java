@@ -8,10 +8,10 @@ import org.twinbar.planning.Design;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.planning.Series;
 import org.twinbar.report.Written;
-import org.twinbar.study.Change;
-import org.twinbar.study.Making;
-import org.twinbar.study.Plan;
-import org.twinbar.study.Registered;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered;
 
 /** A plan as a person reads it on a terminal. */
 final class PlanText {

@@ -3,8 +3,8 @@ package org.twinbar.cli;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Publication;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Publication;
 
 /** What was published of a study, and whether it still stands, for a person. */
 final class PublishedText {

@@ -15,9 +15,9 @@ import org.twinbar.report.Report;
 import org.twinbar.report.kit.Kit;
 import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Progress;
 import org.twinbar.study.Still;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** Writes a study's report into a folder. */
 final class ReportFiles {

@@ -8,8 +8,8 @@ import org.twinbar.method.Ends;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
-import org.twinbar.study.Calculated;
-import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.calculation.Calculated;
+import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.uncertainty.Budget;
 import org.twinbar.uncertainty.Source;
 

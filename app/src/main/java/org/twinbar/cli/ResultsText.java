@@ -14,8 +14,8 @@ import org.twinbar.method.Property;
 import org.twinbar.method.Result;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Written;
-import org.twinbar.study.Calculated;
-import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.calculation.Calculated;
+import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.uncertainty.Budget;
 
 /** Results of specimens for a person: lined up, with uncertainty and unit; then what was seen. */

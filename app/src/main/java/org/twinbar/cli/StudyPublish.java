@@ -2,9 +2,9 @@ package org.twinbar.cli;
 
 import java.util.concurrent.Callable;
 import org.twinbar.study.Act;
-import org.twinbar.study.Publication;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Publication;
+import org.twinbar.study.judged.StudyName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

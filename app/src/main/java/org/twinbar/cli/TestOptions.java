@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.twinbar.study.CalibrationSheet;
-import org.twinbar.study.Shelf;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.file.TestSheet;
 import picocli.CommandLine.Option;
 
 /** Options that say what is the same for all specimens of a test. */

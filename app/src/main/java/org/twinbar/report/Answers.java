@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** What a report says of the questions of claims, one after the other. */
 final class Answers {

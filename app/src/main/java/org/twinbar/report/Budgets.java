@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.twinbar.method.Property;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Picture;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
 import org.twinbar.uncertainty.Budget;
 import org.twinbar.uncertainty.Source;
 

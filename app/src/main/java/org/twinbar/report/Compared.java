@@ -3,7 +3,7 @@ package org.twinbar.report;
 import java.util.List;
 import org.twinbar.decision.Comparison;
 import org.twinbar.method.Property;
-import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedSpecimen;
 
 /**
  * A comparison with the specimens that it was made of.

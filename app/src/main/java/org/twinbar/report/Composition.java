@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** Puts a judged study into the words and pictures of a report. */
 final class Composition {

@@ -15,7 +15,7 @@ import org.twinbar.method.Property;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Picture;
 import org.twinbar.report.Sheet.Weight;
-import org.twinbar.study.Answer;
+import org.twinbar.study.judged.Answer;
 
 /** Treatments that were crossed with a factor, orientation say: does each act alike everywhere? */
 final class Elsewhere {
@@ -74,8 +74,10 @@ final class Elsewhere {
         for (Answer.Compared one : answers) {
             String place = String.join(", ", one.where().values());
             places.add(place);
-            one.comparison().control().flatMap(this::mean).ifPresent(mean ->
-                    means.get(asked.control()).putIfAbsent(place, mean));
+            one.comparison()
+                    .control()
+                    .flatMap(this::mean)
+                    .ifPresent(mean -> means.get(asked.control()).putIfAbsent(place, mean));
             Group treated = one.comparison().treated();
             Map<String, Clusters.Mean> row =
                     means.computeIfAbsent(treated.name(), unused -> new LinkedHashMap<>());
@@ -88,10 +90,14 @@ final class Elsewhere {
         means.forEach((name, row) -> groups.add(new Crossed.Group(
                 name,
                 groups.isEmpty() ? Sign.CONTROL : Sign.ofTreatment(groups.size() - 1),
-                places.stream().map(place -> Optional.ofNullable(row.get(place))).toList())));
+                places.stream()
+                        .map(place -> Optional.ofNullable(row.get(place)))
+                        .toList())));
         return Optional.of(new Picture(
                 Figures.crossed(new Crossed(up(), List.copyOf(places), groups)),
-                (shares() ? "Shares with their exact 95 % limits" : "Means with their 95 % intervals")
+                (shares()
+                                ? "Shares with their exact 95 % limits"
+                                : "Means with their 95 % intervals")
                         + "; hollow and dashed is the control. "
                         + alike()));
     }
@@ -112,11 +118,12 @@ final class Elsewhere {
 
     private Optional<Clusters.Mean> mean(Group group) {
         if (shares()) {
-            return group.tally().map(tally -> new Clusters.Mean(
-                    100.0 * tally.count() / tally.n(),
-                    100 * tally.low(),
-                    100 * tally.high(),
-                    tally.count() + " of " + tally.n()));
+            return group.tally()
+                    .map(tally -> new Clusters.Mean(
+                            100.0 * tally.count() / tally.n(),
+                            100 * tally.low(),
+                            100 * tally.high(),
+                            tally.count() + " of " + tally.n()));
         }
         return group.mean() instanceof Amount.Known mean
                 ? Optional.of(Clusters.Mean.of(group, mean.value(), asked.property()))

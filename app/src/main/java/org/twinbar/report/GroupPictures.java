@@ -14,8 +14,8 @@ import org.twinbar.method.Yield;
 import org.twinbar.report.Sheet.Picture;
 import org.twinbar.statistics.LeftOver;
 import org.twinbar.statistics.Lifetime;
-import org.twinbar.study.Curve;
-import org.twinbar.study.JudgedSpecimen;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.JudgedSpecimen;
 
 /** Pictures of the specimens that a comparison was made of. */
 final class GroupPictures {

@@ -13,11 +13,11 @@ import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.MeanEstimate;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.Reading;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.Reading;
 import org.twinbar.uncertainty.Source;
 
 /**

@@ -15,11 +15,11 @@ import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
 import org.twinbar.report.Sheet.Item;
 import org.twinbar.report.Sheet.Section;
-import org.twinbar.study.Change;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.KeptFile;
-import org.twinbar.study.MethodUsed;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.MethodUsed;
 
 /** The second half of a report: all that a stranger needs to check the first. */
 final class HowFound {

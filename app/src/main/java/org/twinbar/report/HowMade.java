@@ -11,13 +11,13 @@ import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
 import org.twinbar.report.Sheet.Item;
 import org.twinbar.report.Sheet.Section;
-import org.twinbar.study.Change;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Making;
-import org.twinbar.study.Plan;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Measured;
-import org.twinbar.study.Registered.Moment;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Measured;
+import org.twinbar.study.judged.Registered.Moment;
 
 /** What was planned, what departed from it, and how the specimens were made. */
 final class HowMade {

@@ -12,7 +12,7 @@ import org.twinbar.decision.Subject;
 import org.twinbar.decision.Trend;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Sheet.Item;
-import org.twinbar.study.Answer;
+import org.twinbar.study.judged.Answer;
 
 /** What a report says of a property that goes with an amount, or does not. */
 final class LinedAnswer {

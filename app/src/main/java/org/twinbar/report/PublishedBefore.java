@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Publication;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Publication;
 
 /** What was published of a study, beside what is judged now. */
 final class PublishedBefore {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.twinbar.method.Property;
 import org.twinbar.method.Result;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.JudgedStudy;
 
 /**
  * The report of a judged study: claims and verdicts first, in plain words, then all that a stranger

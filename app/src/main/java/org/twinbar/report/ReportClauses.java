@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import org.twinbar.method.Property;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.Reading;
-import org.twinbar.study.Registered;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.Reading;
+import org.twinbar.study.judged.Registered;
 
 /**
  * What test standards want in a report, and where it stands in this one. What nobody said is listed

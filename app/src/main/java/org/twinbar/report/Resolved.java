@@ -6,7 +6,7 @@ import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Property;
 import org.twinbar.planning.resolving.Resolution;
 import org.twinbar.planning.resolving.Smallest;
-import org.twinbar.study.BenchAnswer;
+import org.twinbar.study.bench.BenchAnswer;
 
 /** What a bench can resolve, in the words of pages and of the command line. */
 public final class Resolved {

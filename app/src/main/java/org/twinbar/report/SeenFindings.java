@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.twinbar.finding.Finding;
 import org.twinbar.report.Sheet.Block;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** Findings by their sort, what weighs most first, so that forty of one sort are one sentence. */
 final class SeenFindings {

@@ -9,10 +9,10 @@ import java.util.Set;
 import org.twinbar.method.Property;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.Reading;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.Reading;
 import org.twinbar.uncertainty.Source;
 
 /** Tables with a row for each specimen, left out or not. */

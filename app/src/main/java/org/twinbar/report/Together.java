@@ -11,8 +11,8 @@ import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Family;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** What several comparisons come to when they are taken together. */
 final class Together {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
 
 /**
  * What counting specimens that were made alike gave: those that share their group and how they
@@ -13,9 +16,9 @@ import org.twinbar.method.Yield;
  *
  * @param values in the property's unit
  */
-record AlikeValues(String method, Property property, List<Double> values) {
+public record AlikeValues(String method, Property property, List<Double> values) {
 
-    AlikeValues {
+    public AlikeValues {
         values = List.copyOf(values);
     }
 
@@ -29,8 +32,7 @@ record AlikeValues(String method, Property property, List<Double> values) {
             List<JudgedSpecimen> specimens = study.specimensOf(used.name());
             for (Property property : used.description().properties()) {
                 groups(specimens, property)
-                        .forEach(values ->
-                                all.add(new AlikeValues(used.name(), property, values)));
+                        .forEach(values -> all.add(new AlikeValues(used.name(), property, values)));
             }
         }
         return all;

@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import org.twinbar.exchange.Place;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /**
  * The demo study: a sailing club's printed fittings and a coat with a leaflet of claims. All of it

@@ -24,6 +24,21 @@ import org.twinbar.store.Entry;
 import org.twinbar.store.RawFiles;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.calculation.GivenResults;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Reading;
+import org.twinbar.study.table.Columns;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.SpecimenRow;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /**
  * Entries that an act is about to make; they are tried on the whole study before they are written.

@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
 
 /**
  * The share of untreated specimens that said yes, as earlier studies on this bench show it.

@@ -11,6 +11,13 @@ import org.twinbar.exchange.Place;
 import org.twinbar.exchange.Row;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.Table;
+import org.twinbar.study.table.Columns;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Presets;
+import org.twinbar.study.table.SpecimenRow;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /** Readings of a file put into the blank cells of a test's table, matched by specimen codes. */
 final class Filling {

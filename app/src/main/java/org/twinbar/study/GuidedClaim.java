@@ -8,7 +8,10 @@ import org.twinbar.planning.claim.Guided;
 import org.twinbar.planning.claim.OffBench;
 import org.twinbar.planning.claim.Prompt;
 import org.twinbar.planning.claim.Proposal;
-import org.twinbar.study.Asked.Term;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Asked.Term;
+import org.twinbar.study.judged.Claim;
 
 /** A claim that the guide has led to its questions. */
 public final class GuidedClaim {

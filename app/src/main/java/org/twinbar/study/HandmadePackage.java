@@ -7,6 +7,8 @@ import org.twinbar.exchange.Source;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.datapackage.OpenPackage;
 import org.twinbar.exchange.datapackage.Resource;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** A package that somebody made without Twinbar: a table of specimens, and curves perhaps. */
 public final class HandmadePackage {

@@ -34,6 +34,8 @@ import org.twinbar.statistics.StandardDeviation;
 import org.twinbar.study.NumbersAsked.Wish;
 import org.twinbar.study.NumbersTold.Origin;
 import org.twinbar.study.NumbersTold.Scatter;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.calculation.EarlierScatter;
 
 /** Reckons how many specimens tell what, for every kind of effect. */
 public final class HowMany {
@@ -144,11 +146,12 @@ public final class HowMany {
         List<String> names =
                 test.description().properties().stream().map(Property::name).toList();
         return Optional.of(found.orElseThrow(() ->
-                new InputException("property: the test %s yields no '%s' among %s%s".formatted(
-                        method.get(),
-                        name.get(),
-                        String.join(", ", names),
-                        org.twinbar.exchange.Spelling.hint(name.get(), names)))));
+                new InputException("property: the test %s yields no '%s' among %s%s"
+                        .formatted(
+                                method.get(),
+                                name.get(),
+                                String.join(", ", names),
+                                org.twinbar.exchange.Spelling.hint(name.get(), names)))));
     }
 
     private Effect effect() {
@@ -157,13 +160,14 @@ public final class HowMany {
             return Arrays.stream(Effect.values())
                     .filter(it -> it.word().equals(word.get()))
                     .findFirst()
-                    .orElseThrow(() -> new InputException("effect: '%s' is none of %s".formatted(
-                            word.get(),
-                            String.join(
-                                    ", ",
-                                    Arrays.stream(Effect.values())
-                                            .map(Effect::word)
-                                            .toList()))));
+                    .orElseThrow(() -> new InputException("effect: '%s' is none of %s"
+                            .formatted(
+                                    word.get(),
+                                    String.join(
+                                            ", ",
+                                            Arrays.stream(Effect.values())
+                                                    .map(Effect::word)
+                                                    .toList()))));
         }
         if (asked.said(Wish.ABOVE).isPresent()) {
             return Effect.LEVEL;
@@ -231,8 +235,8 @@ public final class HowMany {
         if (asked.said(Wish.SCATTER).isPresent()) {
             return new Scatter(size(Wish.SCATTER), Origin.GIVEN, "given");
         }
-        Property known = property.orElseThrow(() ->
-                new InputException("say the scatter, or the test with its property"));
+        Property known = property.orElseThrow(
+                () -> new InputException("say the scatter, or the test with its property"));
         if (relative() != (known.scale() == Scale.RATIO)) {
             throw new InputException(
                     "what is known of the scatter of %s is a share of its mean: give one in %s"
@@ -242,8 +246,7 @@ public final class HowMany {
         if (earlier.isPresent()) {
             EarlierScatter own = earlier.get();
             if (own.df() < ENOUGH_OF_ONES_OWN) {
-                double cautious =
-                        StandardDeviation.upperLimit(own.scatter(), own.df(), CAUTION);
+                double cautious = StandardDeviation.upperLimit(own.scatter(), own.df(), CAUTION);
                 findings.add(FEW.with(
                         own.df(),
                         relative()
@@ -257,8 +260,8 @@ public final class HowMany {
                             .formatted(String.join(", ", own.studies()), own.df()));
         }
         return usual(known)
-                .orElseThrow(() -> new InputException(
-                        "no scatter is usual for %s: give one, from pilots say"
+                .orElseThrow(() ->
+                        new InputException("no scatter is usual for %s: give one, from pilots say"
                                 .formatted(known.label())));
     }
 
@@ -312,8 +315,7 @@ public final class HowMany {
     }
 
     private Aim counted(Expectation expectation, double worth) {
-        Subject subject = Subject.of(
-                property.map(Property::label).orElse(effect.word()), unit());
+        Subject subject = Subject.of(property.map(Property::label).orElse(effect.word()), unit());
         Question question = expectation == Expectation.SAME
                 ? Question.same(subject, effect, worth)
                 : Question.of(subject, effect, expectation);
@@ -345,8 +347,9 @@ public final class HowMany {
             return share(Wish.CONTROL_SHARE, 0);
         }
         EarlierShare earlier = property.flatMap(it -> bench.controlShare(method(), it))
-                .orElseThrow(() -> new InputException(
-                        "say the share of the control that says yes (control-share), such as 40%: no earlier study tells it"));
+                .orElseThrow(
+                        () -> new InputException(
+                                "say the share of the control that says yes (control-share), such as 40%: no earlier study tells it"));
         assuming.add("%s of %s of the control said yes in %s"
                 .formatted(earlier.yes(), earlier.all(), String.join(", ", earlier.studies())));
         return earlier.share();
@@ -413,8 +416,7 @@ public final class HowMany {
         } catch (QuantityException e) {
             throw new InputException("%s: %s".formatted(wish.key(), e.getMessage()));
         } catch (NumberFormatException e) {
-            throw new InputException(
-                    "%s: '%s' is not a whole number".formatted(wish.key(), text));
+            throw new InputException("%s: '%s' is not a whole number".formatted(wish.key(), text));
         }
     }
 }

@@ -10,13 +10,20 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
-import org.twinbar.exchange.Spelling;
 import org.twinbar.instrument.Calibration;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.bench.CalibrationTable;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /**
  * The instruments of a workspace: each a subject of its own, described once, calibrated and looked
@@ -96,16 +103,7 @@ public final class Instruments implements Shelf {
 
     /** @throws InputException where no instrument has this name */
     public KeptInstrument get(String name) {
-        return find(name).orElseThrow(() -> unknown(name, this, store.folder().toString()));
-    }
-
-    static InputException unknown(String name, Shelf shelf, String where) {
-        List<String> names = shelf.names();
-        return new InputException("there is no instrument '%s' in %s%s"
-                .formatted(
-                        name,
-                        where,
-                        names.isEmpty() ? "; add it first" : Spelling.hint(name, names)));
+        return find(name).orElseThrow(() -> unknown(name, store.folder().toString()));
     }
 
     /**

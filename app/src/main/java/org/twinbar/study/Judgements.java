@@ -5,6 +5,8 @@ import java.util.UUID;
 import org.twinbar.method.Methods;
 import org.twinbar.store.Digest;
 import org.twinbar.store.Store;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.JudgedStudy;
 
 /**
  * What the studies of a workspace come to, kept in memory as long as their entries and those of the
@@ -47,9 +49,7 @@ final class Judgements {
 
     State state(UUID study) {
         return states.get(
-                study,
-                stamp(study),
-                () -> State.of(store.about(study.toString()), instruments));
+                study, stamp(study), () -> State.of(store.about(study.toString()), instruments));
     }
 
     JudgedStudy judge(UUID study, Progress progress) {
@@ -66,7 +66,6 @@ final class Judgements {
 
     /** Returns the values of specimens that were made alike, of all tests of a study. */
     List<AlikeValues> alike(UUID study) {
-        return alike.get(
-                study, stamp(study), () -> AlikeValues.of(judge(study, Progress.SILENT)));
+        return alike.get(study, stamp(study), () -> AlikeValues.of(judge(study, Progress.SILENT)));
     }
 }

@@ -24,6 +24,31 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.study.MakingState.For;
+import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.calculation.Asking;
+import org.twinbar.study.calculation.Calculated;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.calculation.Comparisons;
+import org.twinbar.study.calculation.GivenResults;
+import org.twinbar.study.calculation.Observing;
+import org.twinbar.study.calculation.PartAndMaterial;
+import org.twinbar.study.calculation.Planned;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Presets;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /** From the state of a study to its verdicts. */
 final class Judging {

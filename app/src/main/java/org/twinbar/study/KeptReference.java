@@ -16,6 +16,9 @@ import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.quantity.Unit;
 import org.twinbar.store.Entry;
+import org.twinbar.study.bench.Drift;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.file.TestSheet;
 
 /**
  * A reference with what was read on it over time, on one instrument.

@@ -12,6 +12,14 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.twinbar.store.Entry;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.bench.ZeroCheck;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.table.Upload;
 
 /** The instruments that entries tell of, wherever the entries lie. */
 final class KeptShelf implements Shelf {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
+import org.twinbar.study.judged.KeptFile;
 
 /** Where entries and files are read from: a workspace, or a package. */
 interface Ledger {

@@ -10,6 +10,12 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Mark;
 import org.twinbar.quantity.QuantityException;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.CurveFile;
+import org.twinbar.study.table.TypedNumber;
+import org.twinbar.study.table.Upload;
 
 /**
  * Moving marks on curves: a mark stands where a person puts it, with a reason, until they let the

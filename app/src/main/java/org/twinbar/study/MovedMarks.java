@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.twinbar.store.Entry;
+import org.twinbar.study.judged.Change;
 
 /** Where a person put marks on curves, in place of where the method finds them. */
 final class MovedMarks {

@@ -4,7 +4,11 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.twinbar.study.Asked.Term;
+import org.twinbar.study.calculation.Asking;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Asked.Term;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.Ordered;
 
 /**
  * What a person says who asks how many specimens to make, in their own words.
@@ -19,7 +23,10 @@ public record NumbersAsked(Map<Wish, String> said) {
         METHOD,
         /** What is compared; the first thing that the test yields unless said. */
         PROPERTY,
-        /** {@code ratio}, {@code difference}, {@code share}, {@code rate}, {@code rank}, {@code level}. */
+        /**
+         * {@code ratio}, {@code difference}, {@code share}, {@code rate}, {@code rank},
+         * {@code level}.
+         */
         EFFECT,
         /** Standard deviation of a specimen: {@code 6%} of the mean, or an amount. */
         SCATTER,

@@ -44,7 +44,7 @@ public record OnPicture(
     }
 
     /** Returns what the reading was read on: a pixel is its step, the scale its gain. */
-    Optional<Instrument> instrument() {
+    public Optional<Instrument> instrument() {
         return scale.map(name -> new Instrument(
                 name,
                 unit,

@@ -18,6 +18,10 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.TestMethod;
 import org.twinbar.store.Entry;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.file.OwnMethods;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.packed.EntriesAsTable;
+import org.twinbar.study.table.Upload;
 
 /**
  * A study as it lies in a package that Twinbar wrote: entries, the files that they name, and

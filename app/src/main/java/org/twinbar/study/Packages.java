@@ -31,6 +31,17 @@ import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.OwnMethods;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.packed.CalculatedTables;
+import org.twinbar.study.packed.EntriesAsTable;
+import org.twinbar.study.packed.PackageReadme;
+import org.twinbar.study.table.Upload;
 
 /**
  * Data packages out of a workspace and into it.

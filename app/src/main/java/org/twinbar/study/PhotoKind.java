@@ -3,6 +3,7 @@ package org.twinbar.study;
 import java.util.Arrays;
 import java.util.Optional;
 import org.twinbar.exchange.Place;
+import org.twinbar.study.table.Upload;
 
 /** Kinds of photos that a phone's camera makes and a browser shows, known by their first bytes. */
 public enum PhotoKind {

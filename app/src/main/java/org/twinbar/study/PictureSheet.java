@@ -17,6 +17,7 @@ import org.twinbar.picture.Spot;
 import org.twinbar.picture.View;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.table.TypedNumber;
 
 /**
  * What a person set on a picture: the places, and what is known of them, as a page sends it. The
@@ -110,8 +111,8 @@ public final class PictureSheet {
         try {
             Unit unit = Unit.of(scale.path("unit").asText("mm"));
             if (!unit.measuresSameAs(MM)) {
-                throw new InputException("the known distance is in %s, must be a length"
-                        .formatted(unit.named()));
+                throw new InputException(
+                        "the known distance is in %s, must be a length".formatted(unit.named()));
             }
             return unit;
         } catch (QuantityException e) {
@@ -148,9 +149,9 @@ public final class PictureSheet {
     public Measured figure(int number) {
         JsonNode figure = json.path("figures").path(number);
         Figure kind = kind(figure.path("figure").asText());
-        Repeated looks =
-                sensible(kind.name().toLowerCase(java.util.Locale.ROOT), () ->
-                        looks(kind, figure.path("looks")));
+        Repeated looks = sensible(
+                kind.name().toLowerCase(java.util.Locale.ROOT),
+                () -> looks(kind, figure.path("looks")));
         ObjectNode places = JsonNodeFactory.instance.objectNode();
         places.set("figure", figure);
         if (kind == Figure.ANGLE) {
@@ -165,11 +166,7 @@ public final class PictureSheet {
         return measured(
                 scale.scale().of(looks),
                 looks.n(),
-                new Basis(
-                        scale.name(),
-                        scale.unit(),
-                        scale.scale().degreesOfFreedom(),
-                        places));
+                new Basis(scale.name(), scale.unit(), scale.scale().degreesOfFreedom(), places));
     }
 
     /** What a measurement stands on. */

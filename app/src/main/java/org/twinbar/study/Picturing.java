@@ -9,6 +9,11 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Table;
 import org.twinbar.store.Digest;
 import org.twinbar.store.RawFiles;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Columns;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /**
  * Curves that were followed on a film; single readings from pictures are {@link Typing}'s, like any
@@ -68,8 +73,10 @@ public final class Picturing {
     public Typed keep(Act act, Wanted wanted, FilmSheet.Followed followed) {
         State state = workspace.state(wanted.study());
         State.KeptTest test = test(state, wanted.method());
-        Column column = column(table(test)).orElseThrow(() -> new InputException(
-                "the table of this test has no column curve_file, so that a curve has no place"));
+        Column column = column(table(test))
+                .orElseThrow(
+                        () -> new InputException(
+                                "the table of this test has no column curve_file, so that a curve has no place"));
         At at = cell(state, test, column, wanted.specimen());
         UUID entry = act.entry(0);
         boolean done = at.now().entry().equals(Optional.of(entry));
@@ -128,8 +135,8 @@ public final class Picturing {
         List<String> codes = Columns.codes(table);
         int row = codes.indexOf(specimen);
         if (row < 0) {
-            throw new InputException("the %s test has no specimen '%s'"
-                    .formatted(test.sheet().method(), specimen));
+            throw new InputException(
+                    "the %s test has no specimen '%s'".formatted(test.sheet().method(), specimen));
         }
         int line = table.rows().get(row).line();
         State.CellOf cell =

@@ -16,6 +16,22 @@ import org.twinbar.planning.Pilot;
 import org.twinbar.planning.Placed;
 import org.twinbar.planning.PlanException;
 import org.twinbar.planning.Series;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.calculation.EarlierScatter;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.calculation.SeriesForClaims;
+import org.twinbar.study.file.PlanKeys;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.PlannedTable;
+import org.twinbar.study.table.Upload;
 
 /** What a person does with the plan of a study: keep it, seal it, start its tests, open its key. */
 public final class Plans {
@@ -261,17 +277,20 @@ public final class Plans {
      * @throws InputException where something is missing, can't be read, or proves nothing
      */
     public NumbersTold numbers(NumbersAsked asked) {
-        return HowMany.told(workspace.methods(), new HowMany.Bench() {
-            @Override
-            public Optional<EarlierScatter> scatter(String method, Property property) {
-                return earlierScatter(method, property);
-            }
+        return HowMany.told(
+                workspace.methods(),
+                new HowMany.Bench() {
+                    @Override
+                    public Optional<EarlierScatter> scatter(String method, Property property) {
+                        return earlierScatter(method, property);
+                    }
 
-            @Override
-            public Optional<EarlierShare> controlShare(String method, Property property) {
-                return EarlierShare.of(earlierStudies(method), method, property);
-            }
-        }, asked);
+                    @Override
+                    public Optional<EarlierShare> controlShare(String method, Property property) {
+                        return EarlierShare.of(earlierStudies(method), method, property);
+                    }
+                },
+                asked);
     }
 
     /**

@@ -9,6 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.store.Entry;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.Publication;
+import org.twinbar.study.packed.ResultsAsTables;
 
 /** A publication as its entry keeps it. */
 final class PublicationJson {

@@ -14,6 +14,10 @@ import org.twinbar.exchange.datapackage.Field;
 import org.twinbar.exchange.datapackage.OpenPackage;
 import org.twinbar.exchange.datapackage.Resource;
 import org.twinbar.method.Methods;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.packed.CalculatedTables;
 
 /**
  * A stranger's re-run of a package: what it says, against what its raw files give here.

@@ -10,6 +10,8 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.quantity.Labelled;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.bench.Drift;
+import org.twinbar.study.calculation.Calculation;
 
 /**
  * What a person says of a reference: specimens that are all alike and of which one is tested now

@@ -16,6 +16,8 @@ import org.twinbar.exchange.Table;
 import org.twinbar.method.Methods;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.file.CalibrationSheet;
 
 /**
  * The references of a workspace: each belongs to an instrument and a method, and goes wherever the

@@ -8,9 +8,13 @@ import java.util.Optional;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.planning.Placed;
-import org.twinbar.study.Registered.Fate;
-import org.twinbar.study.Registered.Measured;
-import org.twinbar.study.Registered.Step;
+import org.twinbar.study.judged.MixMade;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered.Fate;
+import org.twinbar.study.judged.Registered.Measured;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /** What a person notes on single specimens of a plan: what was done, measured, seen. */
 public final class Register {

@@ -18,8 +18,21 @@ import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.decision.LeftOut;
+import org.twinbar.exchange.Keys;
 import org.twinbar.store.Entry;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Ordered;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.Publication;
+import org.twinbar.study.judged.Reading;
+import org.twinbar.study.table.Corrections;
 
 /** What the entries on a study come to. */
 final class State {
@@ -291,8 +304,7 @@ final class State {
                                 value.path("words").asText())));
     }
 
-    static ObjectNode photo(
-            OfSpecimen specimen, KeptFile file, ZonedDateTime when, String words) {
+    static ObjectNode photo(OfSpecimen specimen, KeptFile file, ZonedDateTime when, String words) {
         ObjectNode json =
                 object().put("test", specimen.test().toString()).put("specimen", specimen.code());
         json.set("file", json(file));

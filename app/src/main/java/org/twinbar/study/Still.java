@@ -8,6 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.twinbar.study.calculation.Planned;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.Registered;
 
 /**
  * A photo that may stand for a specimen in a film, with what it must not show to who votes on it.

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.planning.Placed;
+import org.twinbar.study.judged.StudyName;
 import org.twinbar.treatment.Procedure;
 
 /** What really happens while specimens are treated by a recipe: steps begin and end. */

@@ -11,6 +11,9 @@ import org.twinbar.method.Limits;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.table.Presets;
+import org.twinbar.study.table.SpecimenRow;
+import org.twinbar.study.table.TypedNumber;
 
 /** Looks at what was typed into one field, beside what the other specimens have there. */
 final class TypedCheck {

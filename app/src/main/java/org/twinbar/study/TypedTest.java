@@ -22,6 +22,14 @@ import org.twinbar.method.Limits;
 import org.twinbar.method.Named;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Ordered;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.table.Columns;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.Presets;
+import org.twinbar.study.table.SpecimenRow;
 
 /**
  * A test as it is typed: what is asked of each specimen, and what stands there by now.

@@ -19,6 +19,15 @@ import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /**
  * Readings that are typed by hand, each cell by itself, at the desk or on a phone at the rig.
@@ -174,13 +183,7 @@ public final class Typing {
         }
         ObjectNode value = State.correction(cell, code, last.to(), last.from());
         last.pictureBefore().ifPresent(picture -> picture.into(value));
-        append(
-                act,
-                study,
-                Aspect.READING,
-                value,
-                Optional.of(UNDO),
-                Optional.of(seen));
+        append(act, study, Aspect.READING, value, Optional.of(UNDO), Optional.of(seen));
         return new Typed.Saved(Optional.of(act.entry(0)));
     }
 
@@ -223,10 +226,7 @@ public final class Typing {
                 study,
                 Aspect.SPECIMEN_PHOTO,
                 State.photo(
-                        new State.OfSpecimen(at.test().id(), code),
-                        photo.described(),
-                        when,
-                        words),
+                        new State.OfSpecimen(at.test().id(), code), photo.described(), when, words),
                 Optional.empty(),
                 Optional.empty());
     }

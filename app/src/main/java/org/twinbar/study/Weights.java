@@ -1,6 +1,7 @@
 package org.twinbar.study;
 
 import java.util.List;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** About how many bytes of memory things hold; measured once on studies of the load run. */
 final class Weights {
@@ -25,9 +26,8 @@ final class Weights {
     }
 
     static long of(State state) {
-        long files = state.tests().stream()
-                .mapToLong(test -> test.curves().size())
-                .sum();
+        long files =
+                state.tests().stream().mapToLong(test -> test.curves().size()).sum();
         return STUDY + CHANGE * state.history().size() + TYPED * state.typed() + FILE * files;
     }
 

@@ -18,6 +18,15 @@ import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.OwnMethods;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Publication;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /**
  * A workspace that is open: its studies, and what a person does with them.

@@ -14,10 +14,10 @@ import org.twinbar.report.Effect;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.Estimate;
-import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.archive.Gain;
 import org.twinbar.study.archive.Together;
 import org.twinbar.study.archive.UsualScatter;
+import org.twinbar.study.judged.JudgedStudy;
 
 /**
  * The archive as its page shows it.

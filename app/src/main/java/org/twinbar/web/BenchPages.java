@@ -16,13 +16,13 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.planning.PlanException;
-import org.twinbar.study.BenchAnswer;
-import org.twinbar.study.BenchAsk;
-import org.twinbar.study.BenchLook;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.Shelf;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.bench.BenchAnswer;
+import org.twinbar.study.bench.BenchAsk;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.Shelf;
+import org.twinbar.study.calculation.BenchLook;
+import org.twinbar.study.file.TestSheet;
 
 /**
  * "What can this bench resolve?": asked before any specimen is broken. Decided there: whether the

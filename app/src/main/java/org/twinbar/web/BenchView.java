@@ -7,7 +7,7 @@ import org.twinbar.planning.resolving.Resolution;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Parts;
 import org.twinbar.report.Resolved;
-import org.twinbar.study.BenchAnswer;
+import org.twinbar.study.bench.BenchAnswer;
 
 /** What a bench can resolve, as its page shows it. */
 public final class BenchView {

@@ -15,7 +15,7 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
-import org.twinbar.study.TestSheet;
+import org.twinbar.study.file.TestSheet;
 
 /**
  * What a form offers for a table that was handed in.

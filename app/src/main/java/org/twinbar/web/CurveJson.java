@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.twinbar.method.Channel;
-import org.twinbar.study.Curve;
+import org.twinbar.study.judged.Curve;
 
 /** A curve as the drawing in the browser takes it. */
 final class CurveJson {

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
-import org.twinbar.study.Claim;
 import org.twinbar.study.Demo;
-import org.twinbar.study.Handed;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** The first page and the three doors on it. */
 final class Doors {

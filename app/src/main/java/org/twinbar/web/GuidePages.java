@@ -15,11 +15,11 @@ import org.twinbar.planning.claim.ClaimGuide;
 import org.twinbar.planning.claim.Guided;
 import org.twinbar.study.Act;
 import org.twinbar.study.GuidedClaim;
-import org.twinbar.study.Handed;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /**
  * Leads from a claim in words to the questions of a study, by a page that is answered bit by bit.

@@ -16,13 +16,13 @@ import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.instrument.Kind;
 import org.twinbar.study.Act;
-import org.twinbar.study.CalibrationSheet;
-import org.twinbar.study.CalibrationTable;
-import org.twinbar.study.InstrumentSheet;
 import org.twinbar.study.Instruments;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.bench.CalibrationTable;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.table.Upload;
 
 /**
  * What readings are read on.

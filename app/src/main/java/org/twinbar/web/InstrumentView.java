@@ -9,9 +9,9 @@ import org.twinbar.instrument.Calibration.Point;
 import org.twinbar.instrument.Correction;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Written;
-import org.twinbar.study.KeptCalibration;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.ZeroCheck;
+import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.ZeroCheck;
 
 /** An instrument as its pages show it. */
 public final class InstrumentView {

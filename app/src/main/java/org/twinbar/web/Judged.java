@@ -3,12 +3,12 @@ package org.twinbar.web;
 import java.util.UUID;
 import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Progress;
 import org.twinbar.study.Remembered;
 import org.twinbar.study.Stamp;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
 
 /** Studies with the sheets that are set from them, since a person asks for many pages of one. */
 final class Judged {

@@ -5,9 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.Photo;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.StudyName;
 
 /** Where pages are. */
 public final class Links {

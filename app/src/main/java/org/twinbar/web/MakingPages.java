@@ -15,16 +15,16 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
 import org.twinbar.study.Act;
-import org.twinbar.study.Asked;
-import org.twinbar.study.BlankTable;
-import org.twinbar.study.Claim;
-import org.twinbar.study.Handed;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.TypedTest;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.BlankTable;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** What is added to a study at the desk: tests, by hand or from files, and claims. */
 public final class MakingPages {

@@ -7,8 +7,8 @@ import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
 import org.twinbar.study.Marking;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 
 /** Puts a mark on a curve where a person wants it, or lets the method find it again. */
 final class MarkPages {

@@ -14,8 +14,8 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Input;
 import org.twinbar.method.Named;
-import org.twinbar.study.BlankTable;
-import org.twinbar.study.TestSheet;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.table.BlankTable;
 
 /**
  * The form that begins a test by hand, made from the description of its method.

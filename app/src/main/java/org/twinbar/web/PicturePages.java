@@ -15,12 +15,12 @@ import org.twinbar.study.Act;
 import org.twinbar.study.FilmSheet;
 import org.twinbar.study.PictureSheet;
 import org.twinbar.study.Picturing;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Typed;
 import org.twinbar.study.TypedReading;
 import org.twinbar.study.TypedReading.Doubt;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * Measuring on a picture or a film. The browser opens the file and sends places alone; what they
@@ -229,7 +229,9 @@ final class PicturePages {
             json.put("state", "doubted").put("sentence", doubted.sentence() + " Does it stay?");
         } else if (typed instanceof Typed.WhyAsked why) {
             json.put("state", "why")
-                    .put("sentence", "%s takes the place of %s. Why?".formatted(mine, why.before()));
+                    .put(
+                            "sentence",
+                            "%s takes the place of %s. Why?".formatted(mine, why.before()));
         } else if (typed instanceof Typed.Conflict conflict) {
             String theirs = conflict.theirs().isBlank() ? "nothing" : conflict.theirs();
             json.put("state", "conflict")

@@ -20,8 +20,8 @@ import org.twinbar.planning.PlannedGroup.Role;
 import org.twinbar.planning.PlannedGroup.Together;
 import org.twinbar.planning.Series;
 import org.twinbar.specimen.ShapeException;
-import org.twinbar.study.Plan;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * The form that a plan is made by: what was typed, what is wrong with it and beside which field,
@@ -139,10 +139,8 @@ public final class PlanForm {
     /** Returns the groups, the control first. */
     List<PlannedGroup> groups() {
         List<PlannedGroup> groups = new ArrayList<>();
-        tried("control", () -> PlannedGroup.control(form.text("control")))
-                .ifPresent(groups::add);
-        treated("treated", form.text("treated"), form.text("treated_words"))
-                .ifPresent(groups::add);
+        tried("control", () -> PlannedGroup.control(form.text("control"))).ifPresent(groups::add);
+        treated("treated", form.text("treated"), form.text("treated_words")).ifPresent(groups::add);
         lines("more").forEach((name, words) -> treated("more", name, words).ifPresent(groups::add));
         for (Controls.Offered each : offered()) {
             if (is(field(each), YES)) {
@@ -318,10 +316,8 @@ public final class PlanForm {
 
     private static String lines(List<PlannedGroup> groups) {
         StringBuilder lines = new StringBuilder();
-        groups.forEach(it -> lines.append(it.name())
-                .append(" = ")
-                .append(it.treatment())
-                .append('\n'));
+        groups.forEach(it ->
+                lines.append(it.name()).append(" = ").append(it.treatment()).append('\n'));
         return lines.toString().strip();
     }
 

@@ -19,9 +19,9 @@ import org.twinbar.specimen.Form;
 import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
-import org.twinbar.study.Asked;
-import org.twinbar.study.Asked.Term;
-import org.twinbar.study.Claim;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Asked.Term;
+import org.twinbar.study.judged.Claim;
 
 /**
  * A kind of specimens on the form of a plan.
@@ -31,8 +31,7 @@ import org.twinbar.study.Claim;
  * @param title of its test
  * @param questions that it answers
  */
-public record PlanKind(
-        int index, Series series, String title, List<Claim.Question> questions) {
+public record PlanKind(int index, Series series, String title, List<Claim.Question> questions) {
 
     private static final Unit MILLIMETRES = Unit.of("mm");
     private static final String OWN = "own";
@@ -70,9 +69,7 @@ public record PlanKind(
         try {
             Quantity size = Quantity.parse(worth);
             return Optional.of("%s %s"
-                    .formatted(
-                            Written.number(2 * size.value(), 3),
-                            size.unit().symbol())
+                    .formatted(Written.number(2 * size.value(), 3), size.unit().symbol())
                     .strip());
         } catch (QuantityException e) {
             return Optional.empty();
@@ -80,14 +77,15 @@ public record PlanKind(
     }
 
     private static Optional<Form> ownForm(String name) {
-        boolean standard = StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
+        boolean standard =
+                StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
         return standard ? Optional.empty() : Form.named(name.replaceAll("-.*", ""));
     }
 
     private static String sizes(Shape shape) {
         List<String> sizes = new ArrayList<>();
-        shape.measures().forEach(it -> sizes.add(
-                it.name() + " " + Written.number(it.millimetres(), 5)));
+        shape.measures()
+                .forEach(it -> sizes.add(it.name() + " " + Written.number(it.millimetres(), 5)));
         return String.join(", ", sizes);
     }
 
@@ -202,6 +200,9 @@ public record PlanKind(
         PrintOrientation chosen = orientation(form);
         return chosen == series.orientation()
                 ? series.name()
-                : "%s, %s".formatted(series.name().replaceAll(", (flat|edge|upright)$", ""), chosen.word());
+                : "%s, %s"
+                        .formatted(
+                                series.name().replaceAll(", (flat|edge|upright)$", ""),
+                                chosen.word());
     }
 }

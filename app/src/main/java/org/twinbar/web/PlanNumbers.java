@@ -20,9 +20,9 @@ import org.twinbar.report.Written;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.statistics.PlannedEffect;
-import org.twinbar.study.Asked.Term;
-import org.twinbar.study.Plan;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Asked.Term;
+import org.twinbar.study.judged.Plan;
 
 /** What the numbers on the form of a plan can tell, and what they take. */
 final class PlanNumbers {
@@ -92,15 +92,13 @@ final class PlanNumbers {
         Effort effort = effort(kind, series);
         int groups = aim.groups() == 1 ? 1 : form.groups().size();
         int taking = aim.groups() == 1 ? 0 : taking();
-        Numbers numbers =
-                Numbers.of(aim, USUAL_POWER, new Numbers.Groups(groups, taking), effort);
+        Numbers numbers = Numbers.of(aim, USUAL_POWER, new Numbers.Groups(groups, taking), effort);
         int n = Math.max(Numbers.FEWEST, series.perGroup());
         Numbers.Row chosen = new Numbers.Row(
                 series.perGroup(),
                 aim.power(n),
                 aim.smallest(n),
-                effort.of(
-                        form.groups().size() * series.perGroup(), taking() * series.perGroup()));
+                effort.of(form.groups().size() * series.perGroup(), taking() * series.perGroup()));
         Optional<Plan.NumberReason> reason = scattered
                 .filter(it -> !form.text(kind.field("expected")).isEmpty())
                 .map(it -> new Plan.NumberReason(
@@ -180,7 +178,8 @@ final class PlanNumbers {
         if (kind.said(Term.EXPECT).filter("same"::equals).isPresent()) {
             if (typedWorth.isEmpty()) {
                 throw new FieldTrouble(
-                        "worth", "a claim of no change needs the smallest change that would matter");
+                        "worth",
+                        "a claim of no change needs the smallest change that would matter");
             }
             return new Aim.NoChange(
                     worth,
@@ -205,8 +204,7 @@ final class PlanNumbers {
 
     private Aim allPass(PlanKind kind) {
         String typed = form.text(kind.field("expected"));
-        return new Aim.AllPass(
-                typed.isEmpty() ? 1 : share(kind, "expected", typed), share(kind));
+        return new Aim.AllPass(typed.isEmpty() ? 1 : share(kind, "expected", typed), share(kind));
     }
 
     private double share(PlanKind kind) {

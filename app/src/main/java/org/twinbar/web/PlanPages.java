@@ -14,15 +14,15 @@ import org.twinbar.planning.Series;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.study.Act;
-import org.twinbar.study.Asked;
-import org.twinbar.study.Change;
-import org.twinbar.study.Claim;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Making;
-import org.twinbar.study.Plan;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * How the specimens of a study are made: the form that deals them, and the plan that was dealt, its
@@ -189,8 +189,9 @@ public final class PlanPages {
 
     private void show(Context request, StudyName study, Trouble trouble, Form form) {
         boolean groups = form.is("groups", "shown");
-        Making making =
-                groups ? workspace.plans().forTreating(study) : workspace.plans().of(study);
+        Making making = groups
+                ? workspace.plans().forTreating(study)
+                : workspace.plans().of(study);
         Map<String, Object> with = new LinkedHashMap<>();
         with.put("study", study);
         with.put("view", new PlanView(study, making, form, this::title));
@@ -228,8 +229,7 @@ public final class PlanPages {
 
     /** Returns what departed, and why. */
     public static String sentence(Change change) {
-        return "%s: %s (%s)."
-                .formatted(Links.time(change.when()), change.what(), change.why());
+        return "%s: %s (%s).".formatted(Links.time(change.when()), change.what(), change.why());
     }
 
     private interface Doing {

@@ -17,9 +17,9 @@ import org.twinbar.report.paper.Paper;
 import org.twinbar.report.paper.Pieces;
 import org.twinbar.specimen.Plate;
 import org.twinbar.specimen.ShapeException;
-import org.twinbar.study.Making;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.StudyName;
 
 /** What a plan takes to the printer and the bench: files to print, sheets for a pen, labels. */
 final class PlanPaper {
@@ -107,8 +107,8 @@ final class PlanPaper {
     private void labels(Context request) {
         StudyName study = pages.find(request);
         Form form = Form.asked(request);
-        LabelSheet sheet = LabelSheet.of(
-                paper(form), number(form, "columns", 3), number(form, "rows", 8));
+        LabelSheet sheet =
+                LabelSheet.of(paper(form), number(form, "columns", 3), number(form, "rows", 8));
         byte[] pdf = Labels.pdf(
                 pieces(study, workspace.plans().of(study)), sheet, number(form, "first", 1));
         pdf(request, pdf, StudyPages.attachment(study, "labels.pdf"));

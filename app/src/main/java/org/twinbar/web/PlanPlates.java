@@ -13,8 +13,8 @@ import org.twinbar.specimen.Plate;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.specimen.ToPrint;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
 
 /** The print runs of a plan laid out on a bed, each specimen with its code. */
 final class PlanPlates {
@@ -82,8 +82,8 @@ final class PlanPlates {
                     .orElseThrow(() -> Refusal.badRequest(
                             "%s are of a shape that Twinbar has no file of: lay them out in your own program, in the order of their places."
                                     .formatted(one.series().name())));
-            specimens.add(ToPrint.of(
-                    shape, Optional.of(one.code()), one.series().orientation()));
+            specimens.add(
+                    ToPrint.of(shape, Optional.of(one.code()), one.series().orientation()));
         }
         return Plate.of(bed, specimens, chord);
     }

@@ -2,9 +2,9 @@ package org.twinbar.web;
 
 import java.util.List;
 import java.util.Optional;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Step;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Step;
 
 /**
  * How far the plan of a study is, in words, and what is next.
@@ -38,7 +38,8 @@ public record PlanState(String words, String next, String link) {
     private static PlanState made(List<Registered> specimens) {
         int all = specimens.size();
         long printed = specimens.stream()
-                .filter(it -> it.done(Step.PRINTED).isPresent() || !it.fate().kind().waits())
+                .filter(it ->
+                        it.done(Step.PRINTED).isPresent() || !it.fate().kind().waits())
                 .count();
         if (printed < all) {
             return new PlanState(
@@ -46,14 +47,14 @@ public record PlanState(String words, String next, String link) {
                     "Note what was done",
                     "/register");
         }
-        long waiting =
-                specimens.stream().filter(it -> it.fate().kind().waits()).count();
+        long waiting = specimens.stream().filter(it -> it.fate().kind().waits()).count();
         long treated = specimens.stream()
                 .filter(it -> it.done(Step.TREATED).isPresent())
                 .count();
         String also = treated == 0 ? "" : "%s treated, ".formatted(treated);
         return waiting == 0
-                ? new PlanState("sealed; all %s have a result or a fate".formatted(all),
+                ? new PlanState(
+                        "sealed; all %s have a result or a fate".formatted(all),
                         "Look at the register",
                         "/register")
                 : new PlanState(
@@ -65,6 +66,8 @@ public record PlanState(String words, String next, String link) {
 
     /** Returns the same for the list of studies; nothing where there is no plan. */
     static Optional<String> words(Making making) {
-        return making.plan().isEmpty() ? Optional.empty() : Optional.of(of(making, 1).words());
+        return making.plan().isEmpty()
+                ? Optional.empty()
+                : Optional.of(of(making, 1).words());
     }
 }

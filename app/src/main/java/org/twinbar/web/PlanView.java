@@ -14,10 +14,10 @@ import org.twinbar.planning.Series;
 import org.twinbar.report.Written;
 import org.twinbar.report.paper.Drawings;
 import org.twinbar.specimen.ShapeException;
-import org.twinbar.study.Making;
-import org.twinbar.study.Plan;
-import org.twinbar.study.Registered;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StudyName;
 
 /** A plan that was dealt, as its page shows it. */
 public final class PlanView {
@@ -67,8 +67,8 @@ public final class PlanView {
                         title.apply(series.method()),
                         series.pilots() == 0
                                 ? ""
-                                : ", and %s first".formatted(
-                                        Words.count(series.pilots(), "pilot")));
+                                : ", and %s first"
+                                        .formatted(Words.count(series.pilots(), "pilot")));
     }
 
     private String why(Series series) {
@@ -77,7 +77,9 @@ public final class PlanView {
                 .map(it -> "Find %s%s with a chance of %s, if the scatter is %s (%s)."
                         .formatted(
                                 it.expected(),
-                                it.worth().map(" past the %s worth having"::formatted).orElse(""),
+                                it.worth()
+                                        .map(" past the %s worth having"::formatted)
+                                        .orElse(""),
                                 Written.percent(it.power()),
                                 it.scatter(),
                                 it.from()))
@@ -102,7 +104,8 @@ public final class PlanView {
         if (takes(Together.OVEN_LOAD)) {
             parts.add(Words.count(design.batches().loads(), "oven load"));
         }
-        return String.join(", ", parts) + "; dealt from seed " + plan().allocation().seed() + ".";
+        return String.join(", ", parts) + "; dealt from seed "
+                + plan().allocation().seed() + ".";
     }
 
     private boolean takes(Together kind) {
@@ -135,7 +138,8 @@ public final class PlanView {
         List<Run> runs = new ArrayList<>();
         byRun.forEach((number, specimens) -> {
             specimens.sort(Comparator.comparingInt(it -> it.placed().position()));
-            String codes = String.join(", ", specimens.stream().map(Registered::code).toList());
+            String codes =
+                    String.join(", ", specimens.stream().map(Registered::code).toList());
             try {
                 runs.add(new Run(
                         number,

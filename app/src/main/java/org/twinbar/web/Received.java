@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.twinbar.exchange.ReadAs;
 import org.twinbar.exchange.Source;
 import org.twinbar.exchange.Table;
-import org.twinbar.study.Upload;
+import org.twinbar.study.table.Upload;
 
 /**
  * Files that came with a form, in a folder of their own until they are let go of.

@@ -11,11 +11,11 @@ import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.report.Drifting;
 import org.twinbar.study.Act;
-import org.twinbar.study.CalibrationSheet;
 import org.twinbar.study.KeptReference;
 import org.twinbar.study.ReferenceSheet;
 import org.twinbar.study.References;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.CalibrationSheet;
 
 /**
  * "Does the bench still read what it read?": each reference with its control chart and a sentence,

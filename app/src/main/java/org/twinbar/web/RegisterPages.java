@@ -18,16 +18,16 @@ import java.util.Optional;
 import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
-import org.twinbar.study.Making;
 import org.twinbar.study.PhotoKind;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Fate;
-import org.twinbar.study.Registered.Measured;
-import org.twinbar.study.Registered.Moment;
-import org.twinbar.study.Registered.Step;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Fate;
+import org.twinbar.study.judged.Registered.Measured;
+import org.twinbar.study.judged.Registered.Moment;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /**
  * What was done to the specimens of a plan: the list with the state of each, and one specimen with
@@ -78,8 +78,8 @@ final class RegisterPages {
 
     private static Registered find(Context request, Making making) {
         return making.specimen(request.pathParam("code"))
-                .orElseThrow(() -> Refusal.notFound("The plan has no specimen '%s'."
-                        .formatted(request.pathParam("code"))));
+                .orElseThrow(() -> Refusal.notFound(
+                        "The plan has no specimen '%s'.".formatted(request.pathParam("code"))));
     }
 
     private void doneToMany(Context request) {
@@ -153,9 +153,12 @@ final class RegisterPages {
     }
 
     private void measured(Context request) {
-        act(request, form(request, "quantity", "sizes"), (study, code, form) -> workspace
-                .register()
-                .measured(act(form), study, code, read(form), form.said("why")));
+        act(
+                request,
+                form(request, "quantity", "sizes"),
+                (study, code, form) -> workspace
+                        .register()
+                        .measured(act(form), study, code, read(form), form.said("why")));
     }
 
     private static String form(Context request, String field, String otherwise) {
@@ -221,9 +224,12 @@ final class RegisterPages {
     }
 
     private void fate(Context request) {
-        act(request, "fate", (study, code, form) -> workspace
-                .register()
-                .fate(act(form), study, code, fate(form), form.text("why")));
+        act(
+                request,
+                "fate",
+                (study, code, form) -> workspace
+                        .register()
+                        .fate(act(form), study, code, fate(form), form.text("why")));
     }
 
     private static Act act(Form form) {
@@ -252,8 +258,8 @@ final class RegisterPages {
                     .map(it -> LocalDateTime.parse(it.replace(' ', 'T'))
                             .atZone(workspace.treating().now().getZone()));
         } catch (DateTimeException e) {
-            throw new InputException("'%s' is not a time such as 2026-05-04 18:30"
-                    .formatted(form.text("when")));
+            throw new InputException(
+                    "'%s' is not a time such as 2026-05-04 18:30".formatted(form.text("when")));
         }
     }
 }

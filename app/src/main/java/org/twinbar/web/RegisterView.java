@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import org.twinbar.planning.PlannedGroup;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Step;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
 
 /** The specimens of a plan with what was done to each, as their list shows them. */
 public final class RegisterView {
@@ -85,8 +85,7 @@ public final class RegisterView {
                 || which.equals(RUN + one.placed().run())
                 || which.equals(MIX + text(one.placed().mix()))
                 || which.equals(LOAD + text(one.placed().load()))
-                || which.equals(
-                        GROUP + one.group().map(PlannedGroup::name).orElse(""));
+                || which.equals(GROUP + one.group().map(PlannedGroup::name).orElse(""));
     }
 
     private static String text(OptionalInt number) {
@@ -121,8 +120,7 @@ public final class RegisterView {
         }
         List<String> words = new ArrayList<>();
         for (Step step : Step.values()) {
-            one.done(step)
-                    .ifPresent(it -> words.add(step.word() + " " + Links.time(it.when())));
+            one.done(step).ifPresent(it -> words.add(step.word() + " " + Links.time(it.when())));
         }
         if (!one.measured().isEmpty()) {
             words.add("measured");

@@ -13,13 +13,13 @@ import org.twinbar.report.Written;
 import org.twinbar.report.paper.Drawings;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.Solid;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Fate;
-import org.twinbar.study.Registered.Measured;
-import org.twinbar.study.Registered.Moment;
-import org.twinbar.study.Registered.Step;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Fate;
+import org.twinbar.study.judged.Registered.Measured;
+import org.twinbar.study.judged.Registered.Moment;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
 
 /** One specimen of a plan with what was done to it, as its page shows it. */
 public final class RegisteredView {
@@ -181,8 +181,8 @@ public final class RegisteredView {
         try {
             double value = Quantity.parse(typed, unit);
             if (!(value > 0)) {
-                throw new InputException("the %s must be above zero, not '%s'"
-                        .formatted(quantity, typed));
+                throw new InputException(
+                        "the %s must be above zero, not '%s'".formatted(quantity, typed));
             }
             return value;
         } catch (QuantityException e) {

@@ -17,13 +17,13 @@ import java.util.function.Function;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Typed;
 import org.twinbar.study.TypedReading;
 import org.twinbar.study.TypedReading.Doubt;
 import org.twinbar.study.Typing;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 import org.twinbar.web.RigField.Ask;
 
 /**

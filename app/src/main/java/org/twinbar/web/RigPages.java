@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.twinbar.study.KeptFile;
-import org.twinbar.study.Photo;
 import org.twinbar.study.PhotoKind;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.StudyName;
 
 /** What somebody with a phone at the rig sees: a test, one specimen after the other. */
 public final class RigPages {

@@ -11,10 +11,10 @@ import org.twinbar.method.Limits;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Report;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedTest;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * A test as somebody at the rig sees it: all its specimens, one of them shown, so that going to the

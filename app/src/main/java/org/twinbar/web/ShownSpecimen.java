@@ -13,11 +13,11 @@ import org.twinbar.report.Figures;
 import org.twinbar.report.Report;
 import org.twinbar.report.Sign;
 import org.twinbar.report.Written;
-import org.twinbar.study.Answer;
-import org.twinbar.study.Curve;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.KeptFile;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
 
 /**
  * What a page shows of one specimen.

@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Photo;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.StudyName;
 
 /** A kept study: the sheet from its claims to its verdicts, and its report. */
 final class StudyPages {

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.report.Sheet;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** The parts of a study's sheet below its answers, each folded to a line that says its state. */
 public final class StudyParts {

@@ -12,15 +12,15 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Table;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Act;
-import org.twinbar.study.Asked;
-import org.twinbar.study.Asked.Term;
-import org.twinbar.study.Claim;
-import org.twinbar.study.Handed;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Asked;
+import org.twinbar.study.judged.Asked.Term;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** Readings that were handed in and are kept nowhere yet, and what can be asked of them. */
 public final class Trial {

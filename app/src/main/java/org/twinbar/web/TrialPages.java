@@ -11,8 +11,8 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 
 /** From readings to a sentence and a picture, before anything is kept. */
 final class TrialPages {

@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Demo;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.KeptFile;
-import org.twinbar.study.Progress;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
 
 /** The report of the demo study, made from its raw readings as a person would make it. */
 class DemoReportTest {

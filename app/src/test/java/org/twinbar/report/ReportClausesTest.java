@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.twinbar.report.Sheet.Block;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** A report holds what METHODS.md L says that report clauses ask for. */
 class ReportClausesTest {

@@ -35,15 +35,15 @@ import org.twinbar.method.TestMethod;
 import org.twinbar.method.Yield;
 import org.twinbar.quantity.Unit;
 import org.twinbar.specimen.SectionGain;
-import org.twinbar.study.Answer;
-import org.twinbar.study.Change;
-import org.twinbar.study.Curve;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.KeptFile;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.Reading;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.Reading;
 import org.twinbar.uncertainty.Source;
 
 /**
@@ -90,7 +90,7 @@ public final class Studies {
                 List.of(),
                 files,
                 List.of(change),
-                org.twinbar.study.Making.NONE,
+                org.twinbar.study.judged.Making.NONE,
                 List.of(),
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }
@@ -333,7 +333,7 @@ public final class Studies {
                 List.of(),
                 List.of(),
                 List.of(),
-                org.twinbar.study.Making.NONE,
+                org.twinbar.study.judged.Making.NONE,
                 List.of(),
                 new JudgedStudy.Maker("Twinbar 0.1.0", 1));
     }

@@ -16,6 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.decision.Verdict;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Yield;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedStudy;
 
 class DemoTest {
 

@@ -21,6 +21,15 @@ import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /** Studies whose readings were made on instruments of the workspace. */
 class InstrumentsTest {

@@ -21,6 +21,18 @@ import org.twinbar.decision.LeftOut;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
+import org.twinbar.study.bench.CalibrationTable;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** What is kept in memory is given up as soon as anything that it came from has changed. */
 class JudgementsTest {

@@ -35,6 +35,16 @@ import org.twinbar.exchange.datapackage.Licence;
 import org.twinbar.exchange.datapackage.OpenPackage;
 import org.twinbar.exchange.datapackage.Zips;
 import org.twinbar.method.Methods;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 class PackagesTest {
 

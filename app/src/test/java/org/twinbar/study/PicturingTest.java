@@ -23,6 +23,14 @@ import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 import org.twinbar.uncertainty.Source;
 
 /** What is measured on pictures and films becomes readings like any other. */
@@ -97,8 +105,7 @@ class PicturingTest {
         assertThat(length.value()).isCloseTo(10, within(1e-12));
         // Two steps of a pixel, 0.1 mm each: 0.1 · √(2/12); the scale has 1 % and two steps.
         assertThat(length.how().own()).isCloseTo(0.1 * Math.sqrt(2 / 12.0), within(1e-12));
-        assertThat(length.how().share())
-                .isCloseTo(Math.sqrt(1e-4 + 2 / 12.0 / 1e6), within(1e-12));
+        assertThat(length.how().share()).isCloseTo(Math.sqrt(1e-4 + 2 / 12.0 / 1e6), within(1e-12));
         assertThat(sheet.figure(2).value()).isEqualTo(90);
         assertThat(sheet.figure(2).how().share()).isZero();
     }
@@ -106,7 +113,8 @@ class PicturingTest {
     @Test
     void whatCantBeReckonedKeepsNothingElseFromBeingTold() {
         PictureSheet sheet = PictureSheet.read(PHOTO);
-        assertRefused(() -> sheet.figure(3), "length: two places lie on one another, must lie apart");
+        assertRefused(
+                () -> sheet.figure(3), "length: two places lie on one another, must lie apart");
         assertRefused(() -> sheet.figure(4), "'colour' can't be measured on a picture");
         assertThat(sheet.figure(1).value()).isCloseTo(11, within(1e-12));
         assertRefused(() -> PictureSheet.read("[1]"), "did not arrive whole");
@@ -116,7 +124,8 @@ class PicturingTest {
         assertRefused(without::scale, "type the known distance, in mm");
         PictureSheet wrong = PictureSheet.read(PHOTO.replace("\"100\"", "\"wide\""));
         assertRefused(wrong::scale, "the known distance: 'wide' is not a number");
-        PictureSheet none = PictureSheet.read(PHOTO.replace("\"looks\": [[[100, 700", "\"were\": [[[100, 700"));
+        PictureSheet none =
+                PictureSheet.read(PHOTO.replace("\"looks\": [[[100, 700", "\"were\": [[[100, 700"));
         assertThat(none.scale()).isEmpty();
         assertRefused(() -> none.figure(0), "set the scale first");
     }
@@ -198,14 +207,15 @@ class PicturingTest {
                 () -> clock(film.replace(", {\"frame\": 100, \"shows\": \"10:40:00\"}", "")),
                 "on one frame alone");
         assertRefused(
-                () -> clock(film.replace("\"10:40:00\"", "\"2400 s\"")), "must be the same on both");
+                () -> clock(film.replace("\"10:40:00\"", "\"2400 s\"")),
+                "must be the same on both");
         assertRefused(() -> clock(film.replace("\"25\"", "\"0\"")), "must be from 0.01 to 100000");
         assertRefused(() -> clock(film.replace("\"25\"", "\"\"")), "type how many frames a second");
         assertRefused(
-                () -> clock(film.replace("\"frame\": 100, \"shows\": \"10", "\"frame\": -1, \"shows\": \"10")),
+                () -> clock(film.replace(
+                        "\"frame\": 100, \"shows\": \"10", "\"frame\": -1, \"shows\": \"10")),
                 "counted from 0");
-        assertRefused(
-                () -> clock(film.replace("10:00:00", "soon")), "what the clock shows");
+        assertRefused(() -> clock(film.replace("10:00:00", "soon")), "what the clock shows");
     }
 
     private static void clock(String film) {
@@ -232,8 +242,7 @@ class PicturingTest {
                 .as("another window has not seen it")
                 .isInstanceOf(Typed.Conflict.class);
         Optional<UUID> seen = ((Typed.Saved) kept).entry();
-        assertThat(keep("O1", followed, seen, Optional.empty()))
-                .isInstanceOf(Typed.WhyAsked.class);
+        assertThat(keep("O1", followed, seen, Optional.empty())).isInstanceOf(Typed.WhyAsked.class);
         assertThat(keep("O1", followed, seen, Optional.of("measured again")))
                 .isInstanceOf(Typed.Saved.class);
     }
@@ -242,15 +251,20 @@ class PicturingTest {
     void aCurveThatIsSentTwiceIsKeptOnceAndCanBeTakenBack() {
         FilmSheet.Followed followed = film(tips()).followed();
         Act act = Act.by("Ada");
-        Picturing.Wanted wanted = new Picturing.Wanted(
-                study, "oven", "O1", Optional.empty(), Optional.empty());
+        Picturing.Wanted wanted =
+                new Picturing.Wanted(study, "oven", "O1", Optional.empty(), Optional.empty());
         Typed first = workspace.picturing().keep(act, wanted, followed);
         int entries = workspace.entries(study);
         assertThat(workspace.picturing().keep(act, wanted, followed)).isEqualTo(first);
         assertThat(workspace.entries(study)).isEqualTo(entries);
         UUID entry = ((Typed.Saved) first).entry().orElseThrow();
         workspace.typing().undo(Act.by("Ada"), study, "oven", "O1", "curve_file", entry);
-        assertThat(workspace.picturing().room(study, "oven", "O1").orElseThrow().now().text())
+        assertThat(workspace
+                        .picturing()
+                        .room(study, "oven", "O1")
+                        .orElseThrow()
+                        .now()
+                        .text())
                 .isEmpty();
     }
 
@@ -258,7 +272,8 @@ class PicturingTest {
     void aTestWithoutRoomForCurvesSaysSo() {
         FilmSheet.Followed followed = film(tips()).followed();
         assertRefused(
-                () -> workspace.picturing()
+                () -> workspace
+                        .picturing()
                         .keep(
                                 Act.by("Ada"),
                                 new Picturing.Wanted(
@@ -287,7 +302,8 @@ class PicturingTest {
             FilmSheet.Followed followed,
             Optional<UUID> seen,
             Optional<String> why) {
-        return workspace.picturing()
+        return workspace
+                .picturing()
                 .keep(
                         Act.by("Ada"),
                         new Picturing.Wanted(study, "oven", specimen, seen, why),
@@ -315,7 +331,8 @@ class PicturingTest {
     }
 
     private TypedTest.Cell cell(String specimen) {
-        return workspace.typing()
+        return workspace
+                .typing()
                 .test(study, "tensile")
                 .specimen(specimen)
                 .orElseThrow()
@@ -365,8 +382,6 @@ class PicturingTest {
 
     private static void assertRefused(
             org.assertj.core.api.ThrowableAssert.ThrowingCallable work, String words) {
-        assertThatThrownBy(work)
-                .isInstanceOf(InputException.class)
-                .hasMessageContaining(words);
+        assertThatThrownBy(work).isInstanceOf(InputException.class).hasMessageContaining(words);
     }
 }

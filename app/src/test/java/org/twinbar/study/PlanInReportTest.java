@@ -11,6 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** A report shows the plan as it was sealed, and what departed from it. */
 class PlanInReportTest {

@@ -26,10 +26,24 @@ import org.twinbar.planning.Allocation;
 import org.twinbar.planning.Canonical;
 import org.twinbar.planning.Design;
 import org.twinbar.planning.Placed;
-import org.twinbar.study.Registered.Fate;
-import org.twinbar.study.Registered.Measured;
-import org.twinbar.study.Registered.Moment;
-import org.twinbar.study.Registered.Step;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Fate;
+import org.twinbar.study.judged.Registered.Measured;
+import org.twinbar.study.judged.Registered.Moment;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 class PlansTest {
 

@@ -28,6 +28,13 @@ import org.twinbar.report.Report;
 import org.twinbar.report.kit.Kit;
 import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Exact;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Publication;
+import org.twinbar.study.packed.PackageReadme;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /**
  * Reads everything that is published of a question, report, kit, package and correction, for

@@ -20,6 +20,13 @@ import org.twinbar.exchange.datapackage.OpenPackage;
 import org.twinbar.finding.Finding;
 import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
+import org.twinbar.study.bench.Drift;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /** References that watch the bench, and the studies that were tested meanwhile. */
 class ReferencesTest {

@@ -20,6 +20,11 @@ import org.twinbar.finding.Finding;
 import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
 import org.twinbar.study.TreatmentSteps.Told;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 import org.twinbar.treatment.Procedure;
 import org.twinbar.treatment.Procedure.Annealing;
 

@@ -20,6 +20,17 @@ import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Yield;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.Reading;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 class TypingTest {
 

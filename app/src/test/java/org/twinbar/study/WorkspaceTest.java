@@ -24,8 +24,19 @@ import org.twinbar.decision.Verdict;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.Change;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
+import org.twinbar.study.judged.Reading;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
-class WorkspaceTest {
+public class WorkspaceTest {
 
     private static final Clock NOON =
             Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneId.of("Europe/Rome"));
@@ -259,8 +270,7 @@ class WorkspaceTest {
     }
 
     private void judgeAnew() {
-        try (Workspace again =
-                Workspace.open(folder, Methods.builtIn(), NOON, "Twinbar test")) {
+        try (Workspace again = Workspace.open(folder, Methods.builtIn(), NOON, "Twinbar test")) {
             again.judge(again.studies().get(0), Progress.SILENT);
         }
     }
@@ -269,11 +279,11 @@ class WorkspaceTest {
         return importBars(workspace, act, table);
     }
 
-    static StudyName importBars(Workspace workspace) {
+    public static StudyName importBars(Workspace workspace) {
         return importBars(workspace, ACT, TABLE);
     }
 
-    static StudyName importBars(Workspace workspace, UnaryOperator<String> change) {
+    public static StudyName importBars(Workspace workspace, UnaryOperator<String> change) {
         return workspace.importStudy(
                 ACT, StudyFile.parse("s.toml", change.apply(STUDY)), handed(TABLE));
     }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.StudyName;
 
 /** The three doors, as a browser without script goes through them. */
 class DoorsTest {

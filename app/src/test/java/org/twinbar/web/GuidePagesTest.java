@@ -11,8 +11,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.twinbar.study.Progress;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.StudyName;
 
 class GuidePagesTest {
 

@@ -14,10 +14,10 @@ import org.twinbar.method.Description;
 import org.twinbar.method.Methods;
 import org.twinbar.method.TestMethod;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedTest;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** A study that is made from pages alone, by a browser without script. */
 class MakingPagesTest {

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.twinbar.study.Act;
-import org.twinbar.study.MixMade;
+import org.twinbar.study.judged.MixMade;
 import org.twinbar.treatment.Recipe;
 
 /** A mix is weighed out, followed while it is poured, and noted. */

@@ -28,18 +28,19 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.TypedTest;
-import org.twinbar.study.Upload;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** A photo and a film of known geometry, measured in a browser and found as readings. */
 @Tag("browser")
 class PicturesInBrowserTest {
 
-    private static final String IMPACT = "specimen,group,moment_Nm,release_angle_deg,rise_angle_deg,"
-            + "thickness_mm,remaining_width_mm\nI1,plain,2.5,150,,,\nI2,coated,2.5,150,,,\n";
+    private static final String IMPACT =
+            "specimen,group,moment_Nm,release_angle_deg,rise_angle_deg,"
+                    + "thickness_mm,remaining_width_mm\nI1,plain,2.5,150,,,\nI2,coated,2.5,150,,,\n";
     private static final String OVEN =
             "specimen,group,arm_mm,onset_from_C,onset_to_C,curve_file\nO1,plain,,,,\nO2,coated,,,,\n";
 
@@ -255,7 +256,10 @@ class PicturesInBrowserTest {
     }
 
     private String status(int number) {
-        return browser.all("#found > li").get(number).findElement(By.cssSelector("form [role=status]")).getText();
+        return browser.all("#found > li")
+                .get(number)
+                .findElement(By.cssSelector("form [role=status]"))
+                .getText();
     }
 
     private TypedTest.Cell cell(String method, String specimen, String column) {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.twinbar.study.Making;
-import org.twinbar.study.Plan;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Plan;
+import org.twinbar.study.judged.StudyName;
 
 /** From claims to a sealed plan by pages alone, as a browser without script sends them. */
 class PlanPagesTest {
@@ -57,18 +57,19 @@ class PlanPagesTest {
     @Test
     void saysAtOnceWhatANumberCanTell() {
         StudyName study = claimed("numbers");
-        String few = served.get(Links.plan(study) + "/numbers?kind=0&" + query(form())).body();
-        assertThat(few)
-                .doesNotContain("<html")
-                .contains("With 4 in each group", "typed", "svg");
+        String few = served.get(Links.plan(study) + "/numbers?kind=0&" + query(form()))
+                .body();
+        assertThat(few).doesNotContain("<html").contains("With 4 in each group", "typed", "svg");
         assertThat(served.get(Links.plan(study) + "/numbers?" + query(form())).body())
                 .contains("12 specimens in all", "of resin");
         Map<String, String> less = form();
         less.put("s0.expected", "6 %");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less))
+                        .body())
                 .contains("the likely verdict is “open”");
         less.put("s0.scatter", "a lot");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less))
+                        .body())
                 .contains("a lot' is not a number");
     }
 
@@ -88,7 +89,11 @@ class PlanPagesTest {
         });
         String page = page(study);
         assertThat(page)
-                .contains("Which specimens answer it?", "Not sealed yet", "dealt from seed 3", "Run 2")
+                .contains(
+                        "Which specimens answer it?",
+                        "Not sealed yet",
+                        "dealt from seed 3",
+                        "Run 2")
                 .contains("class=\"drawn\"")
                 .doesNotContain("plate.3mf");
         assertThat(served.post(Links.plan(study) + "/seal", act()).statusCode()).isEqualTo(303);
@@ -109,7 +114,8 @@ class PlanPagesTest {
         }
         assertThat(served.get(Links.plan(study) + "/plate.3mf?run=1&bed=30x30").body())
                 .contains("A bed of 30 by 30 mm holds");
-        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=9").statusCode()).isEqualTo(404);
+        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=9").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
@@ -166,8 +172,9 @@ class PlanPagesTest {
                 .contains("Each group of a plan has a name of its own.");
         wrong.put("treated", "coated");
         assertThat(served.post(Links.plan(study), wrong).statusCode()).isEqualTo(303);
-        assertThat(plan(study).series()).singleElement().satisfies(it -> assertThat(it.shape())
-                .isEqualTo("bar-100x12.5x4"));
+        assertThat(plan(study).series())
+                .singleElement()
+                .satisfies(it -> assertThat(it.shape()).isEqualTo("bar-100x12.5x4"));
         assertThat(served.get(Links.plan(study) + "/form").body())
                 .contains("value=\"length 100, width 12.5, thickness 4\"");
     }
@@ -183,8 +190,7 @@ class PlanPagesTest {
         HttpResponse<String> made = served.post(Links.plan(study) + "/repeat", repeat);
         assertThat(made.statusCode()).isEqualTo(303);
         StudyName again = served.workspace().study("once-two-coats");
-        assertThat(made.headers().firstValue("Location"))
-                .hasValue(Links.plan(again) + "/form");
+        assertThat(made.headers().firstValue("Location")).hasValue(Links.plan(again) + "/form");
         assertThat(plan(again).allocation().design())
                 .isEqualTo(plan(study).allocation().design());
         assertThat(plan(again).allocation().specimens())
@@ -200,7 +206,8 @@ class PlanPagesTest {
         pilots.put("series", "tensile, flat");
         pilots.put("what", "strength in MPa");
         pilots.put("values", "48,1 50.3 46.9");
-        assertThat(served.post(Links.plan(study) + "/pilots", pilots).statusCode()).isEqualTo(303);
+        assertThat(served.post(Links.plan(study) + "/pilots", pilots).statusCode())
+                .isEqualTo(303);
         assertThat(page(study)).contains("mean 48.43, standard deviation 1.72", "key is opened");
         assertThat(served.post(Links.plan(study) + "/key", act()).body())
                 .contains("12 specimens of the plan have no result yet");

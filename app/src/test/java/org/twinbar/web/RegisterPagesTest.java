@@ -13,12 +13,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
-import org.twinbar.study.Registered.Step;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.Registered.Step;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** What was done to specimens, noted on pages by a browser without script. */
 class RegisterPagesTest {
@@ -41,7 +41,15 @@ class RegisterPagesTest {
     @Test
     void notesAStepOfARunOfAGroupAndOfWhatIsTicked() {
         StudyName study = planned("stepped");
-        assertThat(note(study, Map.of("step", "printed", "which", "run 1", "when", "2026-05-02T18:30"))
+        assertThat(note(
+                                study,
+                                Map.of(
+                                        "step",
+                                        "printed",
+                                        "which",
+                                        "run 1",
+                                        "when",
+                                        "2026-05-02T18:30"))
                         .statusCode())
                 .isEqualTo(303);
         assertThat(served.get(Links.study(study)).body()).contains("6 specimens dealt, not sealed");
@@ -75,11 +83,13 @@ class RegisterPagesTest {
     void measuresAtSeveralPlacesAndSaysWhatTheyTell() {
         StudyName study = planned("measured");
         String link = specimen(study);
-        assertThat(served.get(link + "/measured?quantity=width&v0=5,02&v1=4.98&v2=5.03").body())
+        assertThat(served.get(link + "/measured?quantity=width&v0=5,02&v1=4.98&v2=5.03")
+                        .body())
                 .contains("mean 5.01", "least 4.98", "spread 0.05");
         assertThat(served.get(link + "/measured?quantity=width&v0=five").body())
                 .contains("not a number");
-        assertThat(served.post(link + "/measured", width("5,02", "4.98", "5.03")).statusCode())
+        assertThat(served.post(link + "/measured", width("5,02", "4.98", "5.03"))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(served.get(link).body())
                 .contains("mean 5.01", "value=\"4.98\"", "Keep the thickness", "Keep the mass");
@@ -96,7 +106,8 @@ class RegisterPagesTest {
         assertThat(served.get(link + "?moment=after").body())
                 .as("which would tell the groups")
                 .doesNotContain("It gained");
-        assertThat(served.post(link + "/measured", act()).body()).contains("Say what was measured.");
+        assertThat(served.post(link + "/measured", act()).body())
+                .contains("Say what was measured.");
     }
 
     @Test
@@ -147,7 +158,8 @@ class RegisterPagesTest {
                 .importStudy(
                         Act.by("the club"),
                         StudyFile.parse(
-                                "plan.toml", MakingPagesTest.PLANNED.replace("planned cleats", name)),
+                                "plan.toml",
+                                MakingPagesTest.PLANNED.replace("planned cleats", name)),
                         Handed.nothing());
     }
 

@@ -6,13 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.TestSheet;
 import org.twinbar.study.TypedTest;
-import org.twinbar.study.Upload;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** A served workspace with a tensile test that is typed at the rig. */
 record Rig(Served served, StudyName study) implements AutoCloseable {

@@ -18,14 +18,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.InstrumentSheet;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.Photo;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Typing;
-import org.twinbar.study.Upload;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** Walks every route, as it should be asked and as it should not. */
 class RoutesTest {

@@ -19,8 +19,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Demo;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 
 /** A workspace with the demo study, served on any free port. */
 record Served(Workspace workspace, WebServer server, StudyName demo) implements AutoCloseable {

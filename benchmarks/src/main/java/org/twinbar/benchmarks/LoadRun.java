@@ -19,13 +19,13 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.twinbar.method.Methods;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 import org.twinbar.web.WebServer;
 
 /**
- * Asks a served workspace for every page there is, many times over loopback, and says how long
- * that took.
+ * Asks a served workspace for every page there is, many times over loopback, and says how long that
+ * took.
  *
  * <p>Argument: a folder for the workspace, which is filled where it isn't. Each route is asked for
  * each of its studies once, and then {@value #ASKED} times for studies drawn from all 200 with a
@@ -158,7 +158,8 @@ public final class LoadRun {
                     case "code" -> LoadWorkspace.code(random.nextInt(LoadWorkspace.SPECIMENS));
                     case "method" -> "tensile";
                     case "photo" -> photo(name);
-                    case "instrument" -> workspace.instruments().all().get(0).id().toString();
+                    case "instrument" ->
+                        workspace.instruments().all().get(0).id().toString();
                     case "trial" -> trial;
                     case "page" -> "verdicts";
                     case "picture" -> "report.png";
@@ -189,8 +190,9 @@ public final class LoadRun {
 
     private String handIn() {
         String boundary = "----fittings";
-        String body = "--%s\r\nContent-Disposition: form-data; name=\"table\"; filename=\"bars.csv\""
-                + "\r\n\r\n%s\r\n--%s--\r\n";
+        String body =
+                "--%s\r\nContent-Disposition: form-data; name=\"table\"; filename=\"bars.csv\""
+                        + "\r\n\r\n%s\r\n--%s--\r\n";
         String address = server.address().toString();
         HttpResponse<byte[]> answer = send(HttpRequest.newBuilder(uri("/trials"))
                 .header("Content-Type", "multipart/form-data; boundary=" + boundary)

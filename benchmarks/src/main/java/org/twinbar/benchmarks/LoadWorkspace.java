@@ -13,16 +13,16 @@ import java.util.Random;
 import java.util.UUID;
 import org.twinbar.method.Methods;
 import org.twinbar.study.Act;
-import org.twinbar.study.CalibrationSheet;
-import org.twinbar.study.CalibrationTable;
-import org.twinbar.study.Handed;
-import org.twinbar.study.InstrumentSheet;
-import org.twinbar.study.KeptInstrument;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.TypedReading;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.bench.CalibrationTable;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.file.CalibrationSheet;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /**
  * A workspace as a club's bench may fill it in years: 200 studies of 100 specimens, 5,000 of them
@@ -223,7 +223,9 @@ final class LoadWorkspace {
     }
 
     private static String number(double value, int digits) {
-        return BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(digits, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private static Upload upload(String name, String text) {

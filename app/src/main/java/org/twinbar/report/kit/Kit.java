@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.twinbar.report.Curves;
 import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
-import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.Still;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** The kit of a judged study; the same study and palettes give the same files. */
 public final class Kit {

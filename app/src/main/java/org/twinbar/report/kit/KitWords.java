@@ -11,10 +11,10 @@ import org.twinbar.method.Caution;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
 import org.twinbar.report.Sheet;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
 
 /** What of the kit is words: to paste beneath a video, into a forum, or to film by. */
 final class KitWords {

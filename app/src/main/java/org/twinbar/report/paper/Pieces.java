@@ -18,8 +18,8 @@ import org.twinbar.exchange.Row;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.Table;
 import org.twinbar.planning.Placed;
-import org.twinbar.study.Making;
-import org.twinbar.study.Registered;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
 
 /**
  * The specimens that go on paper.

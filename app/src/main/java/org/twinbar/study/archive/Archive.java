@@ -13,16 +13,16 @@ import org.twinbar.method.Yield;
 import org.twinbar.quantity.Numbers;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.statistics.Summary;
-import org.twinbar.study.Answer;
-import org.twinbar.study.JudgedClaim;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.Progress;
 import org.twinbar.study.Remembered;
 import org.twinbar.study.Stamp;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.Answer;
+import org.twinbar.study.judged.JudgedClaim;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * All results of a workspace. What a study gave is kept in memory until the study changes, so that
@@ -45,7 +45,8 @@ public final class Archive {
     private record Of(List<Gain> gains, List<Specimens> specimens) {
 
         private long bytes() {
-            long members = specimens.stream().mapToLong(it -> it.members().size()).sum();
+            long members =
+                    specimens.stream().mapToLong(it -> it.members().size()).sum();
             return 20_000L * gains.size() + 500L * specimens.size() + 50 * members;
         }
     }
@@ -219,8 +220,7 @@ public final class Archive {
             return Optional.empty();
         }
         double[] values = group.members().stream()
-                .mapToDouble(it ->
-                        per.isEmpty() ? it.value() : it.value() / divisor(it, per.get()))
+                .mapToDouble(it -> per.isEmpty() ? it.value() : it.value() / divisor(it, per.get()))
                 .toArray();
         Summary summary = Summary.of(values);
         return Optional.of(new GroupMean(

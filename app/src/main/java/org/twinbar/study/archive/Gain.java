@@ -8,7 +8,7 @@ import org.twinbar.decision.Effect;
 import org.twinbar.method.Property;
 import org.twinbar.statistics.Normal;
 import org.twinbar.statistics.StudentT;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * What one treatment did to one property in one study.

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.twinbar.method.Property;
 import org.twinbar.statistics.StudentT;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * What one group of one study gave.

@@ -24,8 +24,8 @@ import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
 import org.twinbar.report.Studies;
 import org.twinbar.store.Digest;
-import org.twinbar.study.KeptFile;
 import org.twinbar.study.Still;
+import org.twinbar.study.judged.KeptFile;
 
 /** Stills to vote on, of photos that are drawn here: no camera, no product. */
 class BlindSheetTest {

@@ -21,7 +21,7 @@ import org.twinbar.report.Report;
 import org.twinbar.report.Sheet;
 import org.twinbar.report.Studies;
 import org.twinbar.report.Theme;
-import org.twinbar.study.JudgedStudy;
+import org.twinbar.study.judged.JudgedStudy;
 
 class KitTest {
 

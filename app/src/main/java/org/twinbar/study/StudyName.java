@@ -1,8 +1,0 @@
-package org.twinbar.study;
-
-import java.time.Instant;
-import java.util.UUID;
-
-/** A study as a list shows it. */
-public record StudyName(
-        UUID id, String name, String question, JudgedStudy.Origin origin, Instant created) {}
