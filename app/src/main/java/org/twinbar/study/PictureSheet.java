@@ -91,7 +91,8 @@ public final class PictureSheet {
                     typed("the camera's distance", scale.path("away"), MM, 1));
             double known = typed("known to", scale.path("known"), unit, 0);
             return new Set(
-                    "picture scale %s of %s".formatted(id(scale), file()),
+                    "picture scale %s of %s"
+                            .formatted(id(scale), scale.path("file").asText(file())),
                     unit,
                     Scale.of(looks, distance, known, view),
                     looks,

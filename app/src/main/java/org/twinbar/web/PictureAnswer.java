@@ -169,10 +169,10 @@ final class PictureAnswer {
         String when = film.isOfDay()
                 ? ofDay(mark.time())
                 : Written.value(mark.time().seconds(), mark.time().standardUncertainty(), "s");
+        json.put("text", when);
         json.put(
-                "text",
-                "frame %s, %s s of film, clock %s"
-                        .formatted(mark.frame(), Written.number(mark.filmS(), 4), when));
+                "at",
+                "frame %s, %s s of film".formatted(mark.frame(), Written.number(mark.filmS(), 4)));
         ArrayNode offers = json.putArray("keep");
         Optional<Between> shown = film.thermometer(number);
         shown.ifPresent(between -> {

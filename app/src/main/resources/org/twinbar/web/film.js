@@ -9,7 +9,6 @@ const Film = (function () {
     let video;
     let film = null;
     let frame = 0;
-    let url;
 
     const byId = (id) => document.getElementById(id);
     const rate = () => Number(byId("rate").value.replace(",", ".")) || 30;
@@ -22,7 +21,6 @@ const Film = (function () {
 
     function open(file, from) {
         video = byId("film");
-        url = from;
         video.onerror = () => Picture.unread(file);
         video.onloadedmetadata = async () => {
             if (!Number.isFinite(video.duration)) {
@@ -30,9 +28,9 @@ const Film = (function () {
                 video.currentTime = 1e7;
                 await once(video, "durationchange");
             }
-            film = fresh();
-            Picture.sheet.film = film;
+            film = null;
             frame = 0;
+            Picture.sheet.film = fresh();
             Picture.opened(file, video, video.videoWidth, video.videoHeight);
             await go(0);
         };
@@ -110,8 +108,8 @@ const Film = (function () {
             return;
         }
         Picture.told(byId("clock-found"), answer.clock);
-        Picture.rows(byId("marked"), film.marks, answer.marks || [], (mark, number) => ({
-            name: MARKS[mark.what],
+        Picture.rows(byId("marked"), film.marks, answer.marks || [], (mark, number, part) => ({
+            name: `${MARKS[mark.what]}${part.at ? ", " + part.at : ""}`,
             buttons: [
                 Picture.button("Show this frame", () => go(mark.frame)),
                 Picture.button("Take it away", () => { film.marks.splice(number, 1); Picture.ask(); }),
@@ -198,12 +196,12 @@ const Film = (function () {
 
     function listen() {
         Picture.listeners.opened.push((image) => {
-            const isFilm = image === video && Boolean(film);
+            const isFilm = image === video;
             document.querySelectorAll(".frames").forEach((it) => { it.hidden = !isFilm; });
             byId("filmed").hidden = !isFilm;
-            if (!isFilm) {
-                film = null;
-            } else {
+            film = isFilm ? Picture.sheet.film : null;
+            if (film) {
+                byId("rate").value = film.rate || byId("rate").value;
                 noted("clock");
                 noted("thermometer");
             }

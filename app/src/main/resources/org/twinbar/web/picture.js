@@ -20,9 +20,11 @@ const Picture = (function () {
     const STILL_PX = 640;
     const byId = (id) => document.getElementById(id);
     const root = byId("measure");
-    const picture = { image: null, width: 0, height: 0, zoom: 1, name: "" };
-    const sheet = { file: "", scale: { id: letters(), looks: [] }, figures: [], film: null };
-    const listeners = { opened: [], answered: [], placed: [] };
+    const FIELDS = ["distance", "unit", "known", "tilt", "depth", "away"];
+    const picture = { image: null, width: 0, height: 0, zoom: 1, whole: true, name: "", key: "" };
+    const sheet = { file: "", scale: freshScale(), figures: [], film: null };
+    const listeners = { opened: [], answered: [] };
+    let before = null;
     let tool = null;
     let held = null;
     let asking;
@@ -38,6 +40,10 @@ const Picture = (function () {
 
     function letters() {
         return identity().slice(0, 8);
+    }
+
+    function freshScale() {
+        return { id: letters(), looks: [] };
     }
 
     function make(name, fields, ...children) {
@@ -63,12 +69,17 @@ const Picture = (function () {
         if (picture.image && picture.image !== image) {
             picture.image.hidden = true;
         }
-        Object.assign(picture, { image, width, height, name: file.name });
-        sheet.file = file.name;
-        // What was set on another picture says nothing of this one.
-        sheet.scale = { id: letters(), looks: [] };
-        sheet.figures = [];
+        if (sheet.scale.looks.length > 0) {
+            before = { scale: { file: sheet.file, ...sheet.scale }, width: picture.width, height: picture.height };
+        }
+        Object.assign(picture, { image, width, height, name: file.name, key: keyOf(file) });
+        // What was set on another picture says nothing of this one; what was set on this one does.
+        Object.assign(sheet, { file: file.name, scale: freshScale(), figures: [] }, recalled());
+        for (const name of FIELDS.filter((it) => it in sheet.scale)) {
+            byId(name).value = sheet.scale[name];
+        }
         tool = null;
+        offerBefore();
         image.hidden = false;
         byId("places").setAttribute("viewBox", `0 0 ${width} ${height}`);
         root.querySelector(".sheet").hidden = false;
@@ -78,6 +89,38 @@ const Picture = (function () {
         listeners.opened.forEach((hear) => hear(image));
         draw();
         ask();
+    }
+
+    // Places outlive a page that was closed: they are found again with the same file.
+
+    const keyOf = (file) => ["twinbar-picture", root.dataset.rig, file.name, file.size, file.lastModified].join(" ");
+
+    function recalled() {
+        try {
+            return JSON.parse(localStorage.getItem(picture.key)) || {};
+        } catch (failure) {
+            return {};
+        }
+    }
+
+    function remember(words) {
+        try {
+            localStorage.setItem(picture.key, words);
+        } catch (failure) {
+            // A browser that keeps nothing loses places with its page, and nothing else.
+        }
+    }
+
+    // A camera that stayed where it was has the scale of the picture before.
+    function offerBefore() {
+        const place = byId("scale-before");
+        const fits = before && sheet.scale.looks.length === 0 && before.width === picture.width && before.height === picture.height;
+        place.replaceChildren(...(fits ? [button(`Use the scale of ${before.scale.file} again`, () => {
+            sheet.scale = JSON.parse(JSON.stringify(before.scale));
+            place.replaceChildren();
+            draw();
+            ask();
+        })] : []));
     }
 
     function unread(file) {
@@ -107,6 +150,7 @@ const Picture = (function () {
             (pane.scrollLeft + pane.clientWidth / 2) / (picture.width * picture.zoom),
             (pane.scrollTop + pane.clientHeight / 2) / (picture.height * picture.zoom),
         ];
+        picture.whole = false;
         picture.zoom = Math.min(Math.max(zoom, 20 / picture.width), 16);
         const plate = byId("plate");
         plate.style.width = `${picture.width * picture.zoom}px`;
@@ -120,6 +164,7 @@ const Picture = (function () {
         const pane = byId("pane");
         const most = parseFloat(getComputedStyle(pane).maxHeight) || 600;
         size(Math.min((pane.clientWidth || 300) / picture.width, most / picture.height));
+        picture.whole = true;
     }
 
     // Places: [x, y, step], in pixels of the picture
@@ -164,7 +209,11 @@ const Picture = (function () {
         }
         const { kind, target, look } = tool;
         if (kind === "scale") {
+            if (sheet.scale.file && sheet.scale.file !== sheet.file) {
+                sheet.scale = freshScale();
+            }
             sheet.scale.looks.push(look);
+            byId("scale-before").replaceChildren();
         } else if (kind === "tip" || kind === "line") {
             Film.placed(kind, look);
         } else if (target === null) {
@@ -348,11 +397,13 @@ const Picture = (function () {
     // Asking what it comes to
 
     function typed() {
-        for (const name of ["distance", "unit", "known", "tilt", "depth", "away"]) {
+        for (const name of FIELDS) {
             sheet.scale[name] = byId(name).value;
         }
         Film.typed(sheet);
-        return JSON.stringify(sheet);
+        const words = JSON.stringify(sheet);
+        remember(words);
+        return words;
     }
 
     function ask() {
@@ -420,13 +471,13 @@ const Picture = (function () {
             row.item = item;
             if (row.key !== key) {
                 row.key = key;
-                const { name, buttons } = about(item, number);
+                const { name, buttons } = about(item, number, part);
                 row.replaceChildren(
                     make("p", { className: "name", textContent: name }),
                     part.trouble
                         ? make("p", { className: "trouble", textContent: part.trouble })
                         : make("p", { className: "value", textContent: part.text || "" }),
-                    make("p", { className: "more", textContent: [part.more, part.hint].filter(Boolean).join(" ") }),
+                    make("p", { className: "more", textContent: [part.more, asksFor("time") && part.hint].filter(Boolean).join(" ") }),
                     ...(part.keep || []).map((offer) => keeping(offer, item)),
                     make("p", { className: "actions" }, ...buttons));
             }
@@ -439,14 +490,18 @@ const Picture = (function () {
 
     // Keeping
 
+    const asked = (measures) => Array.from(byId("columns").children).filter((it) => it.dataset.measures === measures);
+    const asksFor = (measures) => asked(measures).length > 0;
+
     function keeping(offer, item) {
         const form = make("form", {});
-        const columns = Array.from(byId("columns").children).filter((it) => it.dataset.measures === offer.measures);
+        const columns = asked(offer.measures);
         if (columns.length === 0) {
             form.append(make("p", { className: "more", textContent: `The test asks for no ${offer.measures}.` }));
             return form;
         }
-        const select = make("select", { ariaLabel: `What ${offer.text} is` });
+        const select = make("select", { ariaLabel: `What ${offer.text} is`, required: true },
+            make("option", { value: "", textContent: "Choose what it is" }));
         for (const column of columns) {
             select.append(make("option", { value: column.dataset.column, textContent: column.dataset.label }));
         }
@@ -579,9 +634,10 @@ const Picture = (function () {
                 to[pressed.dataset.size]();
             }
         });
-        for (const name of ["distance", "unit", "known", "tilt", "depth", "away"]) {
+        for (const name of FIELDS) {
             byId(name).addEventListener("input", ask);
         }
+        addEventListener("resize", () => picture.image && picture.whole && whole());
     }
 
     if (root) {

@@ -11,8 +11,12 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
@@ -27,6 +31,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
+import org.twinbar.method.Yield;
 import org.twinbar.study.Act;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.file.StudyFile;
@@ -168,6 +173,35 @@ class PicturesInBrowserTest {
         // From 100 right of the middle over 100 above it to 100 left of it: a right angle.
         until(() -> !values().isEmpty() && values().get(0).startsWith("90.0"));
         assertThat(browser.seen(By.id("glass")).isDisplayed()).isTrue();
+        visit("impact", "I1");
+        browser.seen(By.id("file")).sendKeys(folder.resolve("bar.png").toString());
+        until(() -> !values().isEmpty() && values().get(0).startsWith("90.0"));
+    }
+
+    @Test
+    void aCameraThatStayedHasTheScaleOfThePictureBefore() throws IOException {
+        browser.size(1440);
+        choosePicture("impact", "I1");
+        press("Set its two ends");
+        tap(100, 700);
+        tap(1100, 700);
+        type("distance", "100");
+        until(() -> found("scale-found").contains("One pixel shows 0.1 mm"));
+        Path second = Files.copy(folder.resolve("bar.png"), folder.resolve("second.png"));
+        browser.seen(By.id("file")).sendKeys(second.toString());
+        until(() -> found("scale-found").isEmpty());
+        new Select(browser.seen(By.id("specimen"))).selectByVisibleText("I2");
+        press("Use the scale of bar.png again");
+        until(() -> found("scale-found").contains("One pixel shows 0.1 mm"));
+        press("A length");
+        tap(350, 100);
+        tap(350, 300);
+        until(() -> !values().isEmpty());
+        keep(0, "thickness_mm");
+        until(() -> status(0).contains("is kept as"));
+        TypedTest.Cell cell = cell("impact", "I2", "thickness_mm");
+        assertThat(cell.picture().orElseThrow().scale().orElseThrow()).endsWith("of bar.png");
+        assertThat(cell.picture().orElseThrow().file()).isEqualTo("second.png");
     }
 
     @Test
@@ -193,6 +227,198 @@ class PicturesInBrowserTest {
             assertThat(browser.serious()).isEmpty();
             browser.picture("picture-" + width);
         }
+    }
+
+    @Test
+    void aFilmOfABarThatSagsGivesItsOnsetItsDropAndItsCurve() throws IOException {
+        browser.size(1440);
+        visit("oven", "O1");
+        makeFilm(60);
+        until(() -> found("frame").startsWith("frame 0"));
+        type("rate", "25" + Keys.TAB);
+        note("clock", "10:00:00");
+        note("thermometer", "20.0");
+        step("+10", 5);
+        until(() -> found("frame").equals("frame 50, 2.00 s"));
+        note("clock", "10:50:00");
+        note("thermometer", "70,0");
+        until(() -> found("clock-found").contains("one second of film is 1500 s of the clock"));
+        step("−10", 2);
+        until(() -> found("frame").startsWith("frame 30,"));
+        mark("last straight");
+        browser.driver().findElement(By.id("pane")).sendKeys(Keys.ARROW_RIGHT);
+        until(() -> found("frame").startsWith("frame 31,"));
+        mark("first sagging");
+        until(() -> browser.all("#marked > li").size() == 2);
+        until(() -> found("marked").contains("10:31:00"));
+        keepMark(0, "onset_from_C");
+        keepMark(1, "onset_to_C");
+        assertThat(Double.parseDouble(cell("oven", "O1", "onset_from_C").text()))
+                .isCloseTo(50, within(0.05));
+        assertThat(Double.parseDouble(cell("oven", "O1", "onset_to_C").text()))
+                .isCloseTo(51, within(0.05));
+        press("Set its two ends");
+        tap(100, 300);
+        tap(600, 300);
+        type("distance", "100");
+        step("+10", 1);
+        until(() -> found("frame").startsWith("frame 41,"));
+        press("A height over a line");
+        tap(100, 120);
+        tap(300, 120);
+        tap(500, tipAt(41));
+        // 11 frames of 3 px, 0.2 mm each.
+        until(() -> !values().isEmpty() && values().get(0).startsWith("6.60"));
+        assertThat(lowestInk(500)).as("the frame that is shown").isCloseTo(tipAt(41) + 30, within(2.5));
+        followTheTip();
+        until(() -> found("curve").contains("11 rows, from 20 to 70"));
+        browser.picture("film-1440");
+        press("Keep it as the curve of O1");
+        until(() -> found("curve").contains("is kept as that of O1"));
+        press("Keep a small still");
+        until(() -> found("still-found").startsWith("Kept beside O1: frame 50 at 2.000 s"));
+        assertThat(specimen("oven", "O1").photos().get(0).words())
+                .isEqualTo("frame 50 at 2.000 s of oven.webm");
+        assertThat(browser.serious()).isEmpty();
+        browser.size(390, Browser.Light.DARK);
+        assertThat(browser.serious()).isEmpty();
+        assertThat(browser.scrollWidth()).isLessThanOrEqualTo(390);
+        browser.size(390);
+        browser.picture("film-390");
+        Yield onset = onset("O1");
+        assertThat(onset).isInstanceOfSatisfying(
+                Yield.Fitted.class, fitted -> assertThat(fitted.value()).isCloseTo(50, within(2.0)));
+    }
+
+    @Test
+    void theRateOfAFilmIsFoundByPlayingIt() throws IOException {
+        browser.size(390);
+        visit("oven", "O2");
+        makeFilm(60);
+        until(() -> found("frame").startsWith("frame 0"));
+        press("Find it by playing");
+        until(() -> found("task").contains("25 frames a second"));
+        assertThat(browser.driver().findElement(By.id("rate")).getDomProperty("value"))
+                .isEqualTo("25");
+    }
+
+    @Test
+    void aFileThatIsNoPictureIsToldBesideTheField() throws IOException {
+        browser.size(390);
+        visit("oven", "O1");
+        Path notes = Files.writeString(folder.resolve("notes.png"), "no picture");
+        browser.seen(By.id("file")).sendKeys(notes.toString());
+        assertThat(browser.seen("#unread").getText()).startsWith("This browser can't show notes.png");
+    }
+
+    /** The tip's row on a frame, as the film is drawn: 3 px a frame from frame 30 on. */
+    private static double tipAt(int frame) {
+        return 120 + 3 * Math.max(0, frame - 30);
+    }
+
+    private void makeFilm(int frames) throws IOException {
+        browser.seen(By.id("file"));
+        try (InputStream script = PicturesInBrowserTest.class.getResourceAsStream("made-film.js")) {
+            assertThat(script).isNotNull();
+            browser.driver()
+                    .executeAsyncScript(new String(script.readAllBytes(), UTF_8), frames, 25, 30, 3);
+        }
+        browser.seen(By.id("filmed"));
+    }
+
+    /** Returns the lowest dark row of a column above the ruler, as the video shows it now. */
+    private static double lowestInk(int column) {
+        Object row = browser.driver().executeScript("""
+                const film = document.getElementById("film");
+                const canvas = Object.assign(document.createElement("canvas"), { width: 640, height: 360 });
+                const context = canvas.getContext("2d");
+                context.drawImage(film, 0, 0);
+                const column = context.getImageData(arguments[0], 0, 1, 290).data;
+                for (let y = 289; y > 0; y--) {
+                    if (column[4 * y] < 120) {
+                        return y;
+                    }
+                }
+                return -1;
+                """, column);
+        return ((Number) Objects.requireNonNull(row)).doubleValue();
+    }
+
+    private void followTheTip() {
+        step("−10", 5);
+        until(() -> found("frame").startsWith("frame 0,"));
+        type("stride", "5");
+        press("Follow the tip");
+        for (int frame = 0; frame <= 50; frame += 5) {
+            String now = "frame " + frame + ",";
+            until(() -> found("frame").startsWith(now));
+            tap(500, tipAt(frame));
+        }
+        press("Stop");
+        step("−1", 5);
+        until(() -> found("frame").startsWith("frame 50,"));
+    }
+
+    private static void type(String id, String text) {
+        WebElement field = browser.seen(By.id(id));
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    private void note(String kind, String shows) {
+        type(kind, shows);
+        browser.click(browser.driver()
+                .findElement(By.cssSelector("[data-note=%s]".formatted(kind))));
+        until(() -> found(kind + "-noted").contains(shows));
+    }
+
+    private void mark(String what) {
+        new Select(browser.seen(By.id("what"))).selectByValue(what);
+        press("Mark this frame");
+    }
+
+    private static void step(String words, int times) {
+        for (int i = 0; i < times; i++) {
+            String before = found("frame");
+            browser.press(words);
+            until(() -> !found("frame").equals(before));
+        }
+    }
+
+    private void keepMark(int number, String column) {
+        WebElement row = browser.all("#marked > li").get(number);
+        WebElement form = row.findElement(By.tagName("form"));
+        WebElement select = form.findElement(By.tagName("select"));
+        assertThat(new Select(select).getFirstSelectedOption().getDomProperty("value"))
+                .as("a column that suits the mark is chosen")
+                .isEqualTo(column);
+        browser.click(form.findElement(By.tagName("button")));
+        until(() -> form.getText().contains("is kept as"));
+    }
+
+    private TypedTest.Specimen specimen(String method, String code) {
+        return rig.served()
+                .workspace()
+                .typing()
+                .test(rig.study(), method)
+                .specimen(code)
+                .orElseThrow();
+    }
+
+    private Yield onset(String code) {
+        return rig
+                .served()
+                .workspace()
+                .typing()
+                .result(rig.study(), "oven", code)
+                .result()
+                .yields()
+                .entrySet()
+                .stream()
+                .filter(it -> it.getKey().name().equals("onset_temperature"))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow();
     }
 
     private void choosePicture(String method, String specimen) throws IOException {
@@ -263,14 +489,7 @@ class PicturesInBrowserTest {
     }
 
     private TypedTest.Cell cell(String method, String specimen, String column) {
-        return rig.served()
-                .workspace()
-                .typing()
-                .test(rig.study(), method)
-                .specimen(specimen)
-                .orElseThrow()
-                .cells()
-                .get(column);
+        return specimen(method, specimen).cells().get(column);
     }
 
     private static void until(BooleanSupplier seen) {
