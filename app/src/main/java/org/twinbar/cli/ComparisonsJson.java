@@ -236,6 +236,15 @@ final class ComparisonsJson {
         json.put("power", specimens.power())
                 .put("method", specimens.method())
                 .put("assuming", specimens.assuming());
+        if (specimens.simulated().isPresent()) {
+            Needed.Simulated drawn = specimens.simulated().get();
+            json.object("simulated", it -> {
+                it.put("power", drawn.power()).put("text", drawn.words());
+                if (drawn.enough().isPresent()) {
+                    it.put("enough", drawn.enough().getAsInt());
+                }
+            });
+        }
     }
 
     private static void standing(Json json, Standing standing) throws IOException {

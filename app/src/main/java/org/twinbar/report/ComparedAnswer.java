@@ -277,7 +277,8 @@ final class ComparedAnswer {
                         level() ? specimens.perGroup() + " specimens" : specimens.words(),
                         chance(specimens.power()),
                         specimens.method(),
-                        specimens.assuming());
+                        specimens.assuming())
+                + specimens.simulated().map(drawn -> " " + drawn.words()).orElse("");
     }
 
     /** A chance is never a certainty. */

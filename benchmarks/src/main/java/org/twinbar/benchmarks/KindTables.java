@@ -33,7 +33,7 @@ record KindTables(List<Kind.Tally> tallies) {
                 section.promise(),
                 100 * least,
                 100 * most,
-                section.why()));
+                section.why(rows)));
         text.append(
                         "| what | treated, control | false \"supported\" | contradicted at the edge | coverage |")
                 .append(" \"supported\" beyond |\n|---|---|---|---|---|---|\n");

@@ -1,5 +1,10 @@
 package org.twinbar.benchmarks;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+
 /** A table of the calibration page, with what it promises and why cells are off their rate. */
 enum Section {
     SHARE(
@@ -16,9 +21,13 @@ enum Section {
                     + " claimed; at the edge the ratio is 1 (or the 0.7 that a worth of 30 % asks for), beyond it"
                     + " is 0.15.",
             "The normal point of the score is an approximation that gets better with the number "
-                    + "of events: with 9 to 30 of them \"supported\" is false in 3.0 to 3.5 studies of 100, "
+                    + "of events: with 9 to 30 of them \"supported\" is false in %s studies of 100, "
                     + "and a finding (`few-events`) says so. With looks only, the interval is the widest "
-                    + "over the times between them, and hardly ever wrong."),
+                    + "over the times between them, and hardly ever wrong.",
+            new Seen(
+                    kind -> kind.words().equals("moments seen") && kind.dot() >= 6,
+                    Kind.Tally::supportedShare,
+                    "%.1f")),
     RANK(
             "Rank (Brunner–Munzel, held by the exact test)",
             2.5,
@@ -32,9 +41,13 @@ enum Section {
                     + " that 5 % is what is promised of each; \"coverage\" is that of both together, 90 %.",
             "The worse of two bounds is wrong less often than either. Where parts never fall "
                     + "below a threshold, both bounds look for weak parts that are not there: nothing is "
-                    + "supported, and with 20 specimens the level was called missed in 31 studies of 100, "
+                    + "supported, and with 20 specimens the level was called missed in %s studies of 100, "
                     + "though nine in ten clear it; count the parts that clear it instead. Counted parts "
-                    + "move in steps."),
+                    + "move in steps.",
+            new Seen(
+                    kind -> kind.words().startsWith("skewed") && kind.dot() == 20,
+                    Kind.Tally::contradictedShare,
+                    "%.0f")),
     BLOCKS(
             "Print runs that differ in the effect, units and mixes",
             2.5,
@@ -45,18 +58,47 @@ enum Section {
                     + "promised, and a finding says so. From three on the term is there, and the rate is "
                     + "kept; with unequal numbers the interval of three runs is wider than it need be. "
                     + "Mixes that differ twice as much as their specimens scatter are seen with too many "
-                    + "degrees of freedom (3.1 to 3.6 %); two mixes raise the finding `two-blocks`.");
+                    + "degrees of freedom (%s %%); two mixes raise the finding `two-blocks`.",
+            new Seen(
+                    kind -> kind.words().endsWith("mixes of 3 that differ by 16 %"),
+                    Kind.Tally::supportedShare,
+                    "%.1f"));
 
     private final String title;
     private final double promise;
     private final String worlds;
     private final String why;
+    private final Seen[] seen;
 
-    Section(String title, double promise, String worlds, String why) {
+    /**
+     * A share that an explanation names, taken from the rows that it speaks of.
+     *
+     * @param format of one share, in per cent
+     */
+    private record Seen(Predicate<Kind> of, ToDoubleFunction<Kind.Tally> share, String format) {
+
+        /** Returns {@code 3.0 to 3.5}, or one number where all rows have it. */
+        String among(List<Kind.Tally> rows) {
+            double[] shares = rows.stream()
+                    .filter(row -> of.test(row.kind()))
+                    .mapToDouble(row -> 100 * share.applyAsDouble(row))
+                    .sorted()
+                    .toArray();
+            if (shares.length == 0) {
+                throw new IllegalStateException("an explanation speaks of rows that are not there");
+            }
+            String least = String.format(Locale.ROOT, format, shares[0]);
+            String most = String.format(Locale.ROOT, format, shares[shares.length - 1]);
+            return least.equals(most) ? least : least + " to " + most;
+        }
+    }
+
+    Section(String title, double promise, String worlds, String why, Seen... seen) {
         this.title = title;
         this.promise = promise;
         this.worlds = worlds;
         this.why = why;
+        this.seen = seen;
     }
 
     String title() {
@@ -72,7 +114,12 @@ enum Section {
         return worlds;
     }
 
-    String why() {
-        return why;
+    /** Returns why cells are off their rate, with the shares of these rows that it names. */
+    String why(List<Kind.Tally> rows) {
+        Object[] shares = new Object[seen.length];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = seen[i].among(rows);
+        }
+        return String.format(Locale.ROOT, why, shares);
     }
 }

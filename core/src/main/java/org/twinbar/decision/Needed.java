@@ -1,6 +1,7 @@
 package org.twinbar.decision;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What would settle an open question. */
 public sealed interface Needed {
@@ -16,6 +17,7 @@ public sealed interface Needed {
      * @param power chance that the verdict would be "supported" with them, if the assumption holds
      * @param method how the chance was reckoned, in the words of a report
      * @param assuming what the true effect and scatter are taken to be, in words
+     * @param simulated what studies drawn from the scatter that was seen make of it
      * @param ifClaimHolds the same for the claimed size
      */
     record Specimens(
@@ -24,8 +26,24 @@ public sealed interface Needed {
             double power,
             String method,
             String assuming,
+            Optional<Simulated> simulated,
             Optional<Specimens> ifClaimHolds)
             implements Needed {
+
+        Specimens(
+                int perGroup,
+                Optional<InBlocks> blocks,
+                double power,
+                String method,
+                String assuming,
+                Optional<Specimens> ifClaimHolds) {
+            this(perGroup, blocks, power, method, assuming, Optional.empty(), ifClaimHolds);
+        }
+
+        Specimens with(Simulated drawn) {
+            return new Specimens(
+                    perGroup, blocks, power, method, assuming, Optional.of(drawn), ifClaimHolds);
+        }
 
         /** Returns {@code 12 specimens per group}, with the runs that they come in. */
         public String words() {
@@ -33,6 +51,18 @@ public sealed interface Needed {
             return blocks.map(in -> in.words(specimens)).orElse(specimens + " per group");
         }
     }
+
+    /**
+     * What studies drawn from the deviations that were seen make of a number, by the real rule.
+     *
+     * @param power share of them that end in "supported" with as many specimens as the exact way
+     *     asks for
+     * @param enough specimens per group, or runs of each, with which they have the power that is
+     *     wanted; none where no number up to some hundred was enough
+     * @param agrees whether that is what the exact way asks for, as far as so many studies tell
+     * @param words the same in a sentence
+     */
+    record Simulated(double power, OptionalInt enough, boolean agrees, String words) {}
 
     /**
      * What specimens were made in.

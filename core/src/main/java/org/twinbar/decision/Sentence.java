@@ -100,6 +100,15 @@ enum Sentence {
 
     // What would settle it.
     MORE_SPECIMENS("About {number} would settle it, {assuming}.", OPEN, BETTER_SIZE_OPEN),
+    SIMULATED_TOO(
+            "So do {share} of {studies} studies drawn from the scatter that was seen.",
+            OPEN,
+            BETTER_SIZE_OPEN),
+    SIMULATED_MORE(
+            "Of {studies} studies drawn from the scatter that was seen only {share} do, and {enough}: the rule"
+                    + " allows for unequal spread, and a few deviations make no bell curve.",
+            OPEN,
+            BETTER_SIZE_OPEN),
     IF_CLAIM_HOLDS(
             "If the claimed size were the true one, about {number} would show what is worth having in"
                     + " four studies of five.",

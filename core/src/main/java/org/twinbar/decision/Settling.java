@@ -1,6 +1,7 @@
 package org.twinbar.decision;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What would settle an open question: how many specimens until the verdict would be "supported"
@@ -30,13 +31,13 @@ record Settling(Judge judge) {
         }
         double estimate = judged.found().estimate().orElse(judge.question().none());
         return specimens(judged, estimate, asSeen())
-                .map(found -> simulated(judged, estimate, found))
                 .<Needed>map(found -> new Needed.Specimens(
                         found.perGroup(),
                         found.blocks(),
                         found.power(),
                         found.method(),
                         found.assuming(),
+                        found.simulated(),
                         ifClaimHolds))
                 .orElseGet(() -> new Needed.None(
                         "No number of specimens can be reckoned from what was seen.",
@@ -94,7 +95,8 @@ record Settling(Judge judge) {
             Judge.Judged judged, double truth, String assuming) {
         return prospect(judged, truth)
                 .flatMap(prospect -> fewest(prospect, judged)
-                        .map(reached -> prospect.needed(reached.n(), reached.power(), assuming)));
+                        .map(reached -> prospect.needed(reached.n(), reached.power(), assuming)))
+                .map(planned -> simulated(judged, truth, planned));
     }
 
     private Optional<Prospect> prospect(Judge.Judged judged, double truth) {
@@ -144,25 +146,53 @@ record Settling(Judge judge) {
         };
     }
 
-    /** Adds what studies drawn from the values themselves make of a number of specimens. */
+    /**
+     * Adds what studies drawn from the values themselves make of a number of specimens, and where
+     * they want more of them, how many.
+     */
     private Needed.Specimens simulated(
             Judge.Judged judged, double truth, Needed.Specimens planned) {
         Effect effect = judge.question().effect();
         boolean means = effect == Effect.RATIO || effect == Effect.DIFFERENCE;
         boolean blocks =
                 judged.layout() == Layout.CROSSED || judged.layout() == Layout.TREATED_IN_SEVERAL;
-        if (!means || blocks) {
+        int counted = planned.blocks().map(Needed.InBlocks::number).orElse(planned.perGroup());
+        if (!means || blocks || counted > SimulatedStudies.MOST_PER_GROUP) {
             return planned;
         }
-        int counted = planned.blocks().map(Needed.InBlocks::number).orElse(planned.perGroup());
-        double share = new SimulatedStudies(judge, judged, truth).supported(counted);
-        return new Needed.Specimens(
-                planned.perGroup(),
-                planned.blocks(),
-                planned.power(),
-                planned.method(),
-                "%s (%s%s%% of studies simulated from their own scatter)"
-                        .formatted(planned.assuming(), Written.fixed(100 * share, 0), Written.THIN),
-                planned.ifClaimHolds());
+        SimulatedStudies studies = new SimulatedStudies(judge, judged, truth);
+        double share = studies.supported(counted);
+        return planned.with(drawn(studies, share, counted));
+    }
+
+    private static Needed.Simulated drawn(SimulatedStudies studies, double share, int counted) {
+        String percent = Written.fixed(100 * share, 0) + Written.THIN + "%";
+        if (share >= Fewest.POWER - SimulatedStudies.NOISE) {
+            return new Needed.Simulated(
+                    share,
+                    OptionalInt.of(counted),
+                    true,
+                    Sentence.SIMULATED_TOO.with(
+                            "studies",
+                            Integer.toString(SimulatedStudies.STUDIES),
+                            "share",
+                            percent));
+        }
+        OptionalInt enough = studies.enough(counted);
+        return new Needed.Simulated(
+                share,
+                enough,
+                false,
+                Sentence.SIMULATED_MORE.with(
+                        "studies",
+                        Integer.toString(SimulatedStudies.STUDIES),
+                        "share",
+                        percent,
+                        "enough",
+                        enough.isPresent()
+                                ? "four in five from about %s of each on"
+                                        .formatted(enough.getAsInt())
+                                : "no number up to %s is enough"
+                                        .formatted(SimulatedStudies.MOST_PER_GROUP)));
     }
 }

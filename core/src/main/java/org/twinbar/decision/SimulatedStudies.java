@@ -1,5 +1,6 @@
 package org.twinbar.decision;
 
+import java.util.OptionalInt;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.twinbar.statistics.MeanEstimate;
@@ -18,15 +19,30 @@ import org.twinbar.statistics.TwoMeans;
  */
 record SimulatedStudies(Judge judge, Judge.Judged judged, double truth) {
 
-    private static final int STUDIES = 400;
+    static final int STUDIES = 400;
 
-    /**
-     * More specimens than this are past what a simulation is asked for; the power is exact there.
-     */
-    private static final int MOST_PER_GROUP = 200;
+    /** Two standard errors of a share of 80 % in so many studies. */
+    static final double NOISE = 0.04;
 
-    double supported(int perGroup) {
-        int n = Math.min(perGroup, MOST_PER_GROUP);
+    /** More than this are past what a simulation is asked for; the power is exact there. */
+    static final int MOST_PER_GROUP = 200;
+
+    /** Steps by which more are tried, in proportion. */
+    private static final double MORE = 1.15;
+
+    /** Returns about the fewest above a number with which so many studies are supported. */
+    OptionalInt enough(int above) {
+        int n = above;
+        while (n < MOST_PER_GROUP) {
+            n = Math.min(MOST_PER_GROUP, Math.max(n + 1, (int) (MORE * n)));
+            if (supported(n) >= Fewest.POWER) {
+                return OptionalInt.of(n);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    double supported(int n) {
         UniformRandomProvider random =
                 RandomSource.XO_SHI_RO_256_PP.create(judge.question().seed());
         double[] ours = deviations(judged.treated());

@@ -39,6 +39,10 @@ record Wording(
         if (unsettled && needed instanceof Needed.Specimens specimens) {
             all.add(Sentence.MORE_SPECIMENS.with(
                     "number", specimens.words(), "assuming", specimens.assuming()));
+            specimens
+                    .simulated()
+                    .filter(drawn -> !drawn.agrees())
+                    .ifPresent(drawn -> all.add(drawn.words()));
         } else if (unsettled && needed instanceof Needed.None none) {
             all.add(Sentence.NO_NUMBER_SETTLES.with("reason", none.reason()));
         }

@@ -440,13 +440,34 @@ class ComparingTest {
         Comparison comparison = compare(STRONGER.withWorth(0.08).withClaimed(0.2), setW());
         assertThat(comparison.reasons())
                 .anyMatch(reason -> reason.contains("If the claimed size were"));
-        String assuming = ((Needed.Specimens) comparison.needed()).assuming();
-        assertThat(assuming).contains("of studies simulated");
+        Needed.Simulated agreeing =
+                ((Needed.Specimens) comparison.needed()).simulated().orElseThrow();
+        assertThat(agreeing.agrees()).isTrue();
+        assertThat(agreeing.words())
+                .isEqualTo("So do 77\u2009% of 400 studies drawn from the scatter that was seen.");
+        assertThat(comparison.reasons()).doesNotContain(agreeing.words());
         assertThat(compare(STRONGER.withWorth(0.08).withClaimed(0.2), setW()).needed())
                 .isEqualTo(comparison.needed());
         Needed otherSeed = compare(STRONGER.withWorth(0.08).withSeed(2), setW()).needed();
         assertThat(((Needed.Specimens) otherSeed).perGroup())
                 .isEqualTo(((Needed.Specimens) comparison.needed()).perGroup());
+    }
+
+    /** One of three treated ones far below: many a resample has two of it. */
+    @Test
+    void saysWhyASimulationWantsMore() {
+        List<Observation> specimens = Specimens.of(
+                "plain", new double[] {40, 41, 42}, "coated", new double[] {45, 51, 52});
+        Comparison comparison = compare(STRONGER.withWorth(0.08), specimens);
+        Needed.Specimens planned = (Needed.Specimens) comparison.needed();
+        Needed.Simulated drawn = planned.simulated().orElseThrow();
+        assertThat(drawn.agrees()).isFalse();
+        assertThat(drawn.power()).isLessThan(planned.power());
+        assertThat(drawn.enough().orElseThrow()).isGreaterThan(planned.perGroup());
+        assertThat(drawn.words())
+                .contains("four in five from about " + drawn.enough().getAsInt() + " of each on")
+                .endsWith("a few deviations make no bell curve.");
+        assertThat(comparison.reasons()).contains(drawn.words());
     }
 
     /** A worth a hair below the effect seen asks for more specimens than anybody makes. */
