@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.twinbar.report.Sheet.Block;
 import org.twinbar.report.Sheet.Column;
-import org.twinbar.study.StepDone;
+import org.twinbar.study.judged.StepDone;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.MixMade;
 import org.twinbar.treatment.Coated;

@@ -45,7 +45,11 @@ final class ReachFigure {
             brush.dotted(brush.left(), y, brush.right(), y, Theme.WARN);
             double wide = Chart.widthOf(level.words(), Fonts.Weight.REGULAR);
             brush.text(
-                    level.words(), brush.right() - wide - 2, y - 6, Theme.WARN, Fonts.Weight.REGULAR);
+                    level.words(),
+                    brush.right() - wide - 2,
+                    y - 6,
+                    Theme.WARN,
+                    Fonts.Weight.REGULAR);
         }
     }
 

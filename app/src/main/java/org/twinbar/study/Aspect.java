@@ -3,7 +3,7 @@ package org.twinbar.study;
 import java.util.Arrays;
 
 /** What an entry of the store says of a study, or of an instrument. */
-enum Aspect {
+public enum Aspect {
     STUDY("study"),
     TEST("test"),
     CURVE("curve"),
@@ -39,7 +39,7 @@ enum Aspect {
         this.word = word;
     }
 
-    String word() {
+    public String word() {
         return word;
     }
 

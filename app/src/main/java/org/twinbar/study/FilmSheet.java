@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;

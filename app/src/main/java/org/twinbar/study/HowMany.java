@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.calculation.EarlierShare;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.calculation.AlikeValues;
 import java.util.List;
 import java.util.UUID;
 import org.twinbar.method.Methods;

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.bench.KeptReference;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

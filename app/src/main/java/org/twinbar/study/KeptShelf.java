@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.bench.KeptReference;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -22,7 +23,7 @@ import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.table.Upload;
 
 /** The instruments that entries tell of, wherever the entries lie. */
-final class KeptShelf implements Shelf {
+public final class KeptShelf implements Shelf {
 
     private static final JsonMapper JSON = new JsonMapper();
 
@@ -99,7 +100,7 @@ final class KeptShelf implements Shelf {
                 KeptCalibration.oldestFirst(calibrations),
                 withdrawn,
                 zeros,
-                KeptReference.among(sheet.name(), ledger.about(described.subject())));
+                KeptReferences.among(sheet.name(), ledger.about(described.subject())));
     }
 
     private KeptCalibration calibration(InstrumentSheet instrument, Entry entry) {
@@ -123,7 +124,7 @@ final class KeptShelf implements Shelf {
         return InstrumentSheet.read(value(entry));
     }
 
-    static JsonNode value(Entry entry) {
+    public static JsonNode value(Entry entry) {
         try {
             return JSON.readTree(entry.value());
         } catch (JsonProcessingException e) {

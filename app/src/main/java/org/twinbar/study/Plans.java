@@ -1,5 +1,7 @@
 package org.twinbar.study;
 
+import org.twinbar.study.calculation.AlikeValues;
+import org.twinbar.study.calculation.EarlierShare;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;

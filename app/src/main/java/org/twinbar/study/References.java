@@ -1,5 +1,7 @@
 package org.twinbar.study;
 
+import org.twinbar.study.bench.ReferenceSheet;
+import org.twinbar.study.bench.KeptReference;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.judged.StepDone;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.ZonedDateTime;

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.judged.StepDone;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.ZonedDateTime;

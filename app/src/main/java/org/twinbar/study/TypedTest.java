@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.table.OnPicture;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.twinbar.report.Drifting;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Written;
-import org.twinbar.study.KeptReference;
+import org.twinbar.study.bench.KeptReference;
 import org.twinbar.study.bench.Drift;
 
 /** A reference as its page shows it. */

@@ -1,5 +1,7 @@
 package org.twinbar.study;
 
+import org.twinbar.study.bench.ReferenceSheet;
+import org.twinbar.study.bench.KeptReference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.judged.StepDone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

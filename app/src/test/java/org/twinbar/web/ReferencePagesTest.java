@@ -10,7 +10,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.twinbar.study.KeptReference;
+import org.twinbar.study.bench.KeptReference;
 
 class ReferencePagesTest {
 

@@ -88,8 +88,8 @@ record RanksProspect(
     /**
      * Whether the real rule would support a study.
      *
-     * <p>The exact guard only weakens an interval. It is slow to count for many values, and is left to
-     * the normal approximation where that is far enough from the error rate.
+     * <p>The exact guard only weakens an interval. It is slow to count for many values, and is left
+     * to the normal approximation where that is far enough from the error rate.
      */
     static boolean supports(Question question, double[] ours, double[] others) {
         double level = question.confidence();

@@ -14,7 +14,6 @@ import org.twinbar.instrument.Correction;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.instrument.Kind;
 import org.twinbar.quantity.Unit;
-import org.twinbar.study.KeptReference;
 
 /**
  * An instrument of the workspace with its history.

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.twinbar.method.Property;
 import org.twinbar.method.Property.Scale;
-import org.twinbar.study.AlikeValues;
 
 /**
  * The scatter of a property on this bench, as earlier studies show it.

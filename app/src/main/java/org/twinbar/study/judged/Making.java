@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.twinbar.finding.Finding;
 import org.twinbar.planning.Pilot;
-import org.twinbar.study.StepDone;
 import org.twinbar.treatment.Coated;
 import org.twinbar.treatment.Procedure;
 

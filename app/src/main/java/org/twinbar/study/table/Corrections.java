@@ -2,7 +2,6 @@ package org.twinbar.study.table;
 
 import java.util.Map;
 import java.util.Optional;
-import org.twinbar.study.OnPicture;
 import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.judged.Reading;
 

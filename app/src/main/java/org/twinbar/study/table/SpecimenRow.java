@@ -24,7 +24,6 @@ import org.twinbar.method.Readings;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
-import org.twinbar.study.OnPicture;
 import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.judged.Reading;
 

@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.calculation;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +23,7 @@ public record AlikeValues(String method, Property property, List<Double> values)
     }
 
     /** Returns those of all tests; none while nobody may know who is in which group. */
-    static List<AlikeValues> of(JudgedStudy study) {
+    public static List<AlikeValues> of(JudgedStudy study) {
         List<AlikeValues> all = new ArrayList<>();
         if (study.making().keyClosed()) {
             return all;

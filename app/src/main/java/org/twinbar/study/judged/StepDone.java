@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.judged;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -46,12 +46,12 @@ public record StepDone(
                 : OptionalDouble.empty();
     }
 
-    StepDone ended(ZonedDateTime when, OptionalDouble read, String text) {
+    public StepDone ended(ZonedDateTime when, OptionalDouble read, String text) {
         return new StepDone(
                 id, group, step, what, specimens, began, Optional.of(when), read, text, who);
     }
 
-    Followed.Went went() {
+    public Followed.Went went() {
         return new Followed.Went(step, specimens, minutes(), celsius);
     }
 }

@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.bench;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -10,7 +10,6 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.quantity.Labelled;
 import org.twinbar.quantity.Unit;
-import org.twinbar.study.bench.Drift;
 import org.twinbar.study.calculation.Calculation;
 
 /**
@@ -39,7 +38,7 @@ public record ReferenceSheet(String name, String method, String property, int fi
      * @throws InputException where there is no such method or property, the property is no number,
      *     or too few values would set the limits
      */
-    ReferenceSheet checked(Methods methods) {
+    public ReferenceSheet checked(Methods methods) {
         if (name.isEmpty()) {
             throw new InputException("the reference needs a name");
         }
@@ -69,11 +68,11 @@ public record ReferenceSheet(String name, String method, String property, int fi
         return Labelled.parse(property).unit().orElse(Unit.ONE);
     }
 
-    boolean isCalled(String other) {
+    public boolean isCalled(String other) {
         return name.toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
     }
 
-    static ReferenceSheet read(JsonNode value) {
+    public static ReferenceSheet read(JsonNode value) {
         return new ReferenceSheet(
                 value.path("name").asText(),
                 value.path("method").asText(),
@@ -81,7 +80,7 @@ public record ReferenceSheet(String name, String method, String property, int fi
                 value.path("first").asInt(USUAL_FIRST));
     }
 
-    ObjectNode json() {
+    public ObjectNode json() {
         return JsonNodeFactory.instance
                 .objectNode()
                 .put("name", name)

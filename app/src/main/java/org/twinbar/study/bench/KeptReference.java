@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.bench;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
@@ -16,8 +16,6 @@ import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.quantity.Unit;
 import org.twinbar.store.Entry;
-import org.twinbar.study.bench.Drift;
-import org.twinbar.study.bench.Shelf;
 import org.twinbar.study.file.TestSheet;
 
 /**
@@ -69,60 +67,6 @@ public record KeptReference(
         withdrawn = List.copyOf(withdrawn);
     }
 
-    /** Returns the references that the entries on an instrument tell of. */
-    static List<KeptReference> among(String instrument, List<Entry> entries) {
-        Map<UUID, Taking> found = new LinkedHashMap<>();
-        for (Entry entry : entries) {
-            if (entry.aspect().equals(Aspect.REFERENCE.word())) {
-                found.put(entry.id(), new Taking(ReferenceSheet.read(KeptShelf.value(entry))));
-            } else if (entry.aspect().equals(Aspect.REFERENCE_VALUE.word())) {
-                JsonNode value = KeptShelf.value(entry);
-                Taking of = found.get(UUID.fromString(value.path("reference").asText()));
-                if (of != null) {
-                    of.take(entry, value);
-                }
-            }
-        }
-        List<KeptReference> kept = new ArrayList<>();
-        found.forEach((id, of) ->
-                kept.add(new KeptReference(id, instrument, of.sheet, of.inOrder(), of.withdrawn)));
-        return kept;
-    }
-
-    /** A reference while its entries are read. */
-    private static final class Taking {
-        final ReferenceSheet sheet;
-        final List<Value> values = new ArrayList<>();
-        final List<Withdrawn> withdrawn = new ArrayList<>();
-
-        Taking(ReferenceSheet sheet) {
-            this.sheet = sheet;
-        }
-
-        void take(Entry entry, JsonNode value) {
-            if (entry.supersedes().isPresent()) {
-                values.stream()
-                        .filter(it -> entry.supersedes().equals(Optional.of(it.id())))
-                        .findFirst()
-                        .ifPresent(gone -> {
-                            values.remove(gone);
-                            withdrawn.add(
-                                    new Withdrawn(gone, entry.reason().orElse(""), entry.who()));
-                        });
-            } else {
-                values.add(new Value(
-                        entry.id(),
-                        LocalDate.parse(value.path("date").asText()),
-                        value.path("value").asDouble(),
-                        entry.who()));
-            }
-        }
-
-        List<Value> inOrder() {
-            return values.stream().sorted(Comparator.comparing(Value::date)).toList();
-        }
-    }
-
     /**
      * Returns its control chart; empty while there are too few values, or all that would set the
      * limits are equal.
@@ -143,7 +87,7 @@ public record KeptReference(
     }
 
     /** Returns what references say of the bench at a test that was read on their instruments. */
-    static List<Finding> at(TestSheet test, Shelf shelf) {
+    public static List<Finding> at(TestSheet test, Shelf shelf) {
         return test.instrument().values().stream()
                 .distinct()
                 .flatMap(name -> shelf.find(name).stream())
@@ -157,7 +101,7 @@ public record KeptReference(
      * Returns what is to be said of the bench at a test, from the last look at the reference until
      * then and the first look after; nothing where both found it as it was.
      */
-    Optional<Finding> at(Optional<LocalDate> tested) {
+    public Optional<Finding> at(Optional<LocalDate> tested) {
         Optional<Drift> chart = drift();
         if (chart.isEmpty() || chart.get().isInControl()) {
             return Optional.empty();

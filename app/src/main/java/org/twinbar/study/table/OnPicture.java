@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.table;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -57,12 +57,12 @@ public record OnPicture(
     }
 
     /** Returns the standard uncertainty of a value, that of the scale included. */
-    double standardUncertainty(double value) {
+    public double standardUncertainty(double value) {
         double shared = share * value;
         return Math.sqrt(own * own + shared * shared);
     }
 
-    static Optional<OnPicture> read(JsonNode entry) {
+    public static Optional<OnPicture> read(JsonNode entry) {
         JsonNode json = entry.path("picture");
         return json.isObject()
                 ? Optional.of(new OnPicture(
@@ -77,7 +77,7 @@ public record OnPicture(
                 : Optional.empty();
     }
 
-    void into(ObjectNode entry) {
+    public void into(ObjectNode entry) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         scale.ifPresent(name -> json.put("scale", name));
         json.put("unit", unit.code()).put("own", own);

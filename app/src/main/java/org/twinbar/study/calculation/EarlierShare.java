@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,15 +17,15 @@ import org.twinbar.study.judged.JudgedStudy;
  * @param all of so many
  * @param studies whose specimens they were
  */
-record EarlierShare(int yes, int all, List<String> studies) {
+public record EarlierShare(int yes, int all, List<String> studies) {
 
     private static final String YES = "yes";
 
-    EarlierShare {
+    public EarlierShare {
         studies = List.copyOf(studies);
     }
 
-    static Optional<EarlierShare> of(List<JudgedStudy> studies, String method, Property property) {
+    public static Optional<EarlierShare> of(List<JudgedStudy> studies, String method, Property property) {
         int yes = 0;
         int all = 0;
         List<String> names = new ArrayList<>();
@@ -56,7 +56,7 @@ record EarlierShare(int yes, int all, List<String> studies) {
                 .collect(Collectors.toSet());
     }
 
-    double share() {
+    public double share() {
         return (double) yes / all;
     }
 }
