@@ -9,19 +9,19 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.twinbar.planning.Aim;
 import org.twinbar.planning.Allocation;
 import org.twinbar.planning.Design;
 import org.twinbar.planning.Design.Batches;
 import org.twinbar.planning.Design.Changes;
-import org.twinbar.planning.Expected;
-import org.twinbar.planning.Numbers;
 import org.twinbar.planning.PlannedGroup;
 import org.twinbar.planning.PlannedGroup.Role;
 import org.twinbar.planning.PlannedGroup.Together;
 import org.twinbar.planning.Series;
 import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.study.Act;
+import org.twinbar.study.NumbersAsked;
+import org.twinbar.study.NumbersAsked.Wish;
+import org.twinbar.study.file.PlannedShape;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.judged.Plan;
 import org.twinbar.study.judged.StudyName;
@@ -122,8 +122,9 @@ final class PlanMakeCommand implements Callable<Integer> {
 
     @Option(
             names = "--scatter",
-            paramLabel = "SHARE",
-            description = "What the number was reckoned with, kept with the plan: 6%%.")
+            paramLabel = "SIZE",
+            description = "Why so many, kept with the plan: standard deviation of a specimen. What"
+                    + " isn't said is the claim's, this workspace's studies', or the test's.")
     @Nullable
     String scatter;
 
@@ -131,15 +132,40 @@ final class PlanMakeCommand implements Callable<Integer> {
             names = "--scatter-from",
             paramLabel = "TEXT",
             description = "Where that scatter comes from; given unless said.")
-    String scatterFrom = "given";
+    @Nullable
+    String scatterFrom;
 
-    @Option(names = "--expected", paramLabel = "CHANGE", description = "Likewise: 15%%.")
+    @Option(
+            names = "--expected",
+            paramLabel = "CHANGE",
+            description = "Likewise: the true change; the claimed one unless said.")
     @Nullable
     String expected;
 
-    @Option(names = "--worth", paramLabel = "SIZE", description = "Likewise: 5%%.")
+    @Option(names = "--worth", paramLabel = "SIZE", description = "Likewise: worth having.")
     @Nullable
     String worth;
+
+    @Option(
+            names = "--control-share",
+            paramLabel = "SHARE",
+            description = "Likewise, for a yes or no: the share of the control that says yes.")
+    @Nullable
+    String controlShare;
+
+    @Option(
+            names = "--seen",
+            paramLabel = "SHARE",
+            description = "Likewise, for a rate: the share of the control to which it happens.")
+    @Nullable
+    String seen;
+
+    @Option(
+            names = "--above",
+            paramLabel = "MARGIN",
+            description = "Likewise, for a level: how far the mean lies past it.")
+    @Nullable
+    String above;
 
     @Option(names = "--seed", paramLabel = "N", description = "Of the dealing; 1 unless said.")
     long seed = 1;
@@ -176,7 +202,7 @@ final class PlanMakeCommand implements Callable<Integer> {
                     reasons.isEmpty()
                             ? Plan.LeavingOut.USUAL
                             : new Plan.LeavingOut(reasons, Plan.LeavingOut.Sight.BEFORE),
-                    numbers(series));
+                    numbers(workspace, study, series));
             workspace.plans().keep(Act.by(StudyCommand.WHO), study, plan, Optional.ofNullable(why));
             PlanShowCommand.show(context, workspace.plans().of(study), json);
         }
@@ -184,28 +210,22 @@ final class PlanMakeCommand implements Callable<Integer> {
     }
 
     /** Why so many: kept with the plan, so that the report can show it. */
-    private List<Plan.NumberReason> numbers(List<Series> series) {
-        if (scatter == null || expected == null) {
-            if (scatter != null || expected != null || worth != null) {
-                throw new UsageException("--scatter and --expected go together");
-            }
-            return List.of();
-        }
-        Aim aim = new Aim.Change(Expected.ratio(
-                Typed.share("--expected", expected),
-                Typed.share("--worth", worth, 0),
-                Typed.share("--scatter", scatter)));
-        List<Plan.NumberReason> numbers = new ArrayList<>();
-        for (Series each : series) {
-            numbers.add(new Plan.NumberReason(
-                    each.name(),
-                    scatter,
-                    scatterFrom,
-                    expected,
-                    Optional.ofNullable(worth),
-                    aim.power(Math.max(Numbers.FEWEST, each.perGroup()))));
-        }
-        return numbers;
+    private List<Plan.NumberReason> numbers(Workspace open, StudyName study, List<Series> series) {
+        NumbersAsked more = NumbersAsked.nothing()
+                .with(Wish.SCATTER, said(scatter))
+                .with(Wish.EXPECTED, said(expected))
+                .with(Wish.WORTH, said(worth))
+                .with(Wish.CONTROL_SHARE, said(controlShare))
+                .with(Wish.SEEN, said(seen))
+                .with(Wish.ABOVE, said(above));
+        return series.stream()
+                .flatMap(each -> open.plans().reason(study, each, more).stream())
+                .map(each -> scatterFrom == null ? each : each.from(scatterFrom))
+                .toList();
+    }
+
+    private static String said(@Nullable String text) {
+        return text == null ? "" : text;
     }
 
     private List<PlannedGroup> groups() {
@@ -262,7 +282,7 @@ final class PlanMakeCommand implements Callable<Integer> {
         return new Series(
                 named.getKey(),
                 parts[0],
-                parts[1],
+                PlannedShape.named(parts[1]),
                 orientation(parts[2]),
                 parts.length == 4 ? number(text, parts[3]) : perGroup,
                 pilots);

@@ -59,6 +59,13 @@ final class PlanNumbersCommand implements Callable<Integer> {
     String scatter;
 
     @Option(
+            names = "--expect",
+            paramLabel = "higher|lower|same",
+            description = "Which way; by the sign of the change unless said.")
+    @Nullable
+    String expect;
+
+    @Option(
             names = "--expected",
             paramLabel = "CHANGE",
             description = "True change to be found; none where no change is claimed.")
@@ -113,6 +120,13 @@ final class PlanNumbersCommand implements Callable<Integer> {
             description = "Smallest step of the values, in the unit of the scatter.")
     @Nullable
     String resolution;
+
+    @Option(
+            names = "--per-group",
+            paramLabel = "N",
+            description = "A number that the table has in any case.")
+    @Nullable
+    String perGroup;
 
     @Option(names = "--groups", paramLabel = "N", description = "Groups; 2 unless said.")
     @Nullable
@@ -186,6 +200,7 @@ final class PlanNumbersCommand implements Callable<Integer> {
         put(said, Wish.PROPERTY, property);
         put(said, Wish.EFFECT, effect);
         put(said, Wish.SCATTER, scatter);
+        put(said, Wish.EXPECT, expect);
         put(said, Wish.EXPECTED, expected);
         put(said, Wish.WORTH, worth);
         put(said, Wish.CONTROL_SHARE, controlShare);
@@ -194,6 +209,7 @@ final class PlanNumbersCommand implements Callable<Integer> {
         put(said, Wish.OF, share);
         put(said, Wish.POWER, power);
         put(said, Wish.RESOLUTION, resolution);
+        put(said, Wish.PER_GROUP, perGroup);
         put(said, Wish.GROUPS, groups);
         put(said, Wish.COATED, coated);
         put(said, Wish.FILAMENT, filament);

@@ -111,6 +111,14 @@ final class PlanShowCommand implements Callable<Integer> {
                 list.object(one -> specimen(one, each));
             }
         });
+        out.list("pilots", list -> {
+            for (Registered each : making.pilotSpecimens()) {
+                list.object(one -> one.put("specimen", each.code())
+                        .put("series", each.series().name())
+                        .put("test", each.placed().test())
+                        .put("fate", each.fate().kind().word()));
+            }
+        });
         out.list("departures", list -> {
             for (Change each : making.departures()) {
                 list.object(one -> one.put("what", each.what())

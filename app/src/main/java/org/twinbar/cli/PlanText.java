@@ -39,16 +39,11 @@ final class PlanText {
         text.append(series);
         for (Plan.NumberReason each : plan.reasons()) {
             text.append(ComparisonsText.wrapped(
-                    "%s: so many find %s%s with a chance of %s, if the scatter is %s (%s)"
+                    "%s: so many find it with a chance of %s, reckoned with: %s"
                             .formatted(
                                     each.series(),
-                                    each.expected(),
-                                    each.worth()
-                                            .map(" past the %s worth having"::formatted)
-                                            .orElse(""),
                                     Written.percent(each.power()),
-                                    each.scatter(),
-                                    each.from()),
+                                    each.words()),
                     ""));
         }
         text.append('\n');
@@ -107,15 +102,16 @@ final class PlanText {
     private static String specimens(Making making) {
         Aligned rows = new Aligned();
         rows.row("specimen", "kind", "test", "run", "place", "group", "mix", "load", "fate");
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             Optional<String> group = each.group().map(PlannedGroup::name);
+            boolean pilot = each.placed().isPilot();
             rows.row(
                     each.code(),
                     each.series().name(),
                     Integer.toString(each.placed().test()),
-                    Integer.toString(each.placed().run()),
+                    pilot ? "before all" : Integer.toString(each.placed().run()),
                     Integer.toString(each.placed().position()),
-                    group.orElse("hidden"),
+                    pilot ? "pilot, never compared" : group.orElse("hidden"),
                     number(group, each.placed().mix()),
                     number(group, each.placed().load()),
                     each.fate().kind().word());

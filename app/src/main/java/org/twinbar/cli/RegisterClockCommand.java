@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.quantity.Unit;
@@ -44,6 +45,13 @@ final class RegisterClockCommand implements Callable<Integer> {
     @Nullable
     String condition;
 
+    @Option(
+            names = "--why",
+            paramLabel = "TEXT",
+            description = "Why times are others than the plan was sealed with.")
+    @Nullable
+    String why;
+
     @Mixin
     RegisterCommand.When when = new RegisterCommand.When();
 
@@ -58,14 +66,16 @@ final class RegisterClockCommand implements Callable<Integer> {
     public Integer call() {
         try (Workspace open = context.openThere(of.workspace.folder)) {
             StudyName study = open.study(of.study);
+            Waiting kept = open.treating().waiting(study);
             if (cure != null || condition != null) {
                 open.treating()
                         .waiting(
                                 Act.by(StudyCommand.WHO),
                                 study,
                                 new Waiting(
-                                        time("--cure", cure, Waiting.USUAL_CURE),
-                                        time("--condition", condition, Waiting.USUAL_CONDITION)));
+                                        time("--cure", cure, kept.cure()),
+                                        time("--condition", condition, kept.condition())),
+                                Optional.ofNullable(why));
             }
             ZonedDateTime now = when.at(open).orElseGet(open.treating()::now);
             List<Treating.Standing> all = open.treating().clock(study, now.toInstant());

@@ -58,7 +58,7 @@ final class RegisterCommand extends HoldsCommands {
         @Nullable
         String group;
 
-        @Option(names = "--run", paramLabel = "N", description = "All of a print run.")
+        @Option(names = "--run", paramLabel = "N", description = "All of a print run; 0 for the pilots.")
         @Nullable
         Integer run;
 
@@ -66,7 +66,7 @@ final class RegisterCommand extends HoldsCommands {
         @Nullable
         Integer mix;
 
-        @Option(names = "--all", description = "All specimens of the plan.")
+        @Option(names = "--all", description = "All specimens of the plan, its pilots too.")
         boolean all;
 
         List<String> of(Making making) {
@@ -77,7 +77,9 @@ final class RegisterCommand extends HoldsCommands {
                 throw new UsageException(
                         "say which specimens: --specimen, --group, --run, --mix or --all");
             }
-            List<String> chosen = making.specimens().stream()
+            List<String> chosen = making.made().stream()
+                    .filter(each -> group == null && mix == null
+                            || !each.placed().isPilot())
                     .filter(each -> group == null
                             || each.group().map(PlannedGroup::name).equals(Optional.of(group)))
                     .filter(each -> run == null || each.placed().run() == run)

@@ -128,7 +128,7 @@ final class ShapeCommand implements Callable<Integer> {
     @Nullable
     String study;
 
-    @Option(names = "--run", paramLabel = "N", description = "Which print run of the plan.")
+    @Option(names = "--run", paramLabel = "N", description = "Which print run of the plan; 0 for the pilots.")
     @Nullable
     Integer run;
 
@@ -215,7 +215,7 @@ final class ShapeCommand implements Callable<Integer> {
         }
         try (Workspace open = context.openThere(workspace.folder)) {
             StudyName study = open.study(named);
-            List<ToPrint> specimens = open.plans().of(study).specimens().stream()
+            List<ToPrint> specimens = open.plans().of(study).made().stream()
                     .filter(it -> it.placed().run() == run)
                     .sorted(Comparator.comparingInt(it -> it.placed().position()))
                     .map(it -> ToPrint.of(

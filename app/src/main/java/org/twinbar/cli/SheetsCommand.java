@@ -22,6 +22,7 @@ import org.twinbar.report.paper.Pieces;
 import org.twinbar.specimen.Bed;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
+import org.twinbar.study.ReadOn;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.StudyName;
@@ -181,6 +182,13 @@ final class SheetsCommand extends HoldsCommands {
                 description = "What is read on each specimen, such as width,thickness,peak_force.")
         List<String> fields = new ArrayList<>();
 
+        @Option(
+                names = "--instrument",
+                paramLabel = "NAME=INSTRUMENT",
+                description = "What it is read on, by reading or kind, so that the sheet says to"
+                        + " which step; what the study's test was started with unless said.")
+        List<String> instrument = new ArrayList<>();
+
         Test(Context context) {
             this.context = context;
         }
@@ -192,8 +200,26 @@ final class SheetsCommand extends HoldsCommands {
             Pieces pieces = of.forTesting(context);
             of.write(
                     context,
-                    of.sheets(shape).test(pieces.testedBy(method), description, known, fields));
+                    of.sheets(shape)
+                            .test(
+                                    pieces.testedBy(method),
+                                    description,
+                                    known,
+                                    fields,
+                                    readOn()));
             return Cli.DONE;
+        }
+
+        private ReadOn readOn() {
+            Map<String, String> named = Context.pairs("--instrument", instrument);
+            if (of.study == null && named.isEmpty()) {
+                return ReadOn.UNKNOWN;
+            }
+            try (Workspace open = context.openThere(of.workspace.folder)) {
+                return of.study == null
+                        ? ReadOn.of(open.instruments(), named)
+                        : open.plans().readOn(open.study(of.study), method, named);
+            }
         }
     }
 

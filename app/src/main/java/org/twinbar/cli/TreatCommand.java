@@ -2,6 +2,7 @@ package org.twinbar.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.twinbar.quantity.Unit;
@@ -85,6 +86,13 @@ final class TreatCommand implements Callable<Integer> {
     @Nullable
     String group;
 
+    @Option(
+            names = "--why",
+            paramLabel = "TEXT",
+            description = "Why it is another than the plan was sealed with.")
+    @Nullable
+    String why;
+
     @Mixin
     WorkspaceOption workspace = new WorkspaceOption();
 
@@ -104,7 +112,12 @@ final class TreatCommand implements Callable<Integer> {
             }
             try (Workspace open = context.openThere(workspace.folder)) {
                 open.treating()
-                        .recipe(Act.by(StudyCommand.WHO), open.study(study), group, procedure);
+                        .recipe(
+                                Act.by(StudyCommand.WHO),
+                                open.study(study),
+                                group,
+                                procedure,
+                                Optional.ofNullable(why));
             }
         }
         if (json) {

@@ -150,13 +150,8 @@ final class HowMade {
         return plan.reasons().stream()
                 .filter(reason -> reason.series().equals(series.name()))
                 .findFirst()
-                .map(reason -> "scatter %s (%s), %s expected%s, chance of finding it %s"
-                        .formatted(
-                                reason.scatter(),
-                                reason.from(),
-                                reason.expected(),
-                                reason.worth().map(it -> ", worth " + it).orElse(""),
-                                Written.percent(reason.power())))
+                .map(reason -> "%s; chance of finding it %s"
+                        .formatted(reason.words(), Written.percent(reason.power())))
                 .orElse("not said");
     }
 
@@ -186,10 +181,12 @@ final class HowMade {
             return List.of();
         }
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             rows.add(List.of(
                     each.code(),
-                    each.group().map(PlannedGroup::name).orElse("key closed"),
+                    each.placed().isPilot()
+                            ? "pilot, never compared"
+                            : each.group().map(PlannedGroup::name).orElse("key closed"),
                     each.series().name(),
                     place(each),
                     each.done().stream()
@@ -222,6 +219,9 @@ final class HowMade {
     }
 
     private static String place(Registered each) {
+        if (each.placed().isPilot()) {
+            return "before all runs, place %s".formatted(each.placed().position());
+        }
         StringBuilder place = new StringBuilder(
                 "run %s, place %s".formatted(each.placed().run(), each.placed().position()));
         if (each.group().isPresent()) {
@@ -233,7 +233,7 @@ final class HowMade {
 
     private Optional<Block> measured() {
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             for (Measured one : each.measured()) {
                 boolean single = one.values().size() == 1;
                 rows.add(List.of(
@@ -272,7 +272,7 @@ final class HowMade {
 
     private Optional<Block> photos() {
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             each.photos()
                     .forEach(photo -> rows.add(List.of(
                             each.code(),

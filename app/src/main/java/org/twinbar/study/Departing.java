@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.planning.Placed;
 import org.twinbar.planning.Series;
+import org.twinbar.treatment.Waiting;
 import org.twinbar.store.Entry;
 import org.twinbar.study.judged.Change;
 import org.twinbar.study.judged.Claim;
@@ -87,6 +88,33 @@ final class Departing {
         if (seal.isPresent()) {
             departures.add(new Change(
                     "the claim '%s' was added after the plan was sealed".formatted(claim.words()),
+                    change.when(),
+                    change.who(),
+                    change.why()));
+        }
+    }
+
+    void treated(String group, Change change, Optional<Making.Seal> seal) {
+        if (seal.isPresent()) {
+            boolean before = seal.get().text().contains("\ntreatment\t" + group + "\t");
+            departures.add(new Change(
+                    "how %s specimens are treated was %s after the plan was sealed"
+                            .formatted(group, before ? "changed" : "settled"),
+                    change.when(),
+                    change.who(),
+                    change.why()));
+        }
+    }
+
+    void waits(Waiting waiting, Change change, Optional<Making.Seal> seal) {
+        boolean sealed = seal.map(Making.Seal::text)
+                .filter(text -> text.contains("\ncure\t%s\ncondition\t%s\n"
+                        .formatted(waiting.cure(), waiting.condition())))
+                .isPresent();
+        if (seal.isPresent() && !sealed) {
+            departures.add(new Change(
+                    "specimens now cure for %s h and are conditioned for %s h, which was said after the plan was sealed"
+                            .formatted(waiting.cure().toHours(), waiting.condition().toHours()),
                     change.when(),
                     change.who(),
                     change.why()));

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import org.twinbar.decision.Aims;
 import org.twinbar.decision.Effect;
@@ -118,7 +119,10 @@ public final class HowMany {
                 aim.groups() == 1
                         ? new Numbers.Groups(1, Math.min(1, coated))
                         : new Numbers.Groups(whole(Wish.GROUPS, 2), coated),
-                effort());
+                effort(),
+                asked.said(Wish.PER_GROUP).isEmpty()
+                        ? OptionalInt.empty()
+                        : OptionalInt.of(whole(Wish.PER_GROUP, 0)));
         findings.addAll(numbers.findings());
         return new NumbersTold(
                 numbers,
@@ -213,13 +217,28 @@ public final class HowMany {
             return Expectation.HIGHER;
         }
         if (asked.said(Wish.EXPECTED).isPresent()) {
-            return size(Wish.EXPECTED) < 0 ? Expectation.LOWER : Expectation.HIGHER;
+            return expected() < 0 ? Expectation.LOWER : Expectation.HIGHER;
         }
-        if (asked.said(Wish.WORTH).isEmpty()) {
+        boolean same = asked.said(Wish.EXPECT).orElse(NumbersAsked.SAME).equals(NumbersAsked.SAME);
+        if (!same || asked.said(Wish.WORTH).isEmpty()) {
             throw new InputException(
                     "say the change that is expected; for a claim of no change what is worth having; for a level how far above it the mean lies");
         }
         return Expectation.SAME;
+    }
+
+    /** The change that is expected, with the sign of the direction that was said. */
+    private double expected() {
+        double size = size(Wish.EXPECTED);
+        return switch (asked.said(Wish.EXPECT).orElse("")) {
+            case NumbersAsked.LOWER -> -Math.abs(size);
+            case NumbersAsked.HIGHER -> Math.abs(size);
+            case "" -> size;
+            default ->
+                throw new InputException(
+                        "expect: where a change is expected it is 'higher' or 'lower', not '%s'"
+                                .formatted(asked.said(Wish.EXPECT).orElse("")));
+        };
     }
 
     private Scatter scatter() {
@@ -298,11 +317,10 @@ public final class HowMany {
                     scatter,
                     relative() ? Aim.NoChange.Scale.RATIO : Aim.NoChange.Scale.DIFFERENCE);
         }
-        double expected = size(Wish.EXPECTED);
         return new Aim.Change(
                 relative()
-                        ? Expected.ratio(expected, worth, scatter)
-                        : Expected.difference(expected, worth, scatter));
+                        ? Expected.ratio(expected(), worth, scatter)
+                        : Expected.difference(expected(), worth, scatter));
     }
 
     private double margin() {
@@ -323,7 +341,7 @@ public final class HowMany {
         if (worth > 0 && expectation != Expectation.SAME) {
             question = question.withWorth(worth);
         }
-        double expected = expectation == Expectation.SAME ? 0 : size(Wish.EXPECTED);
+        double expected = expectation == Expectation.SAME ? 0 : expected();
         if (effect == Effect.SHARE) {
             return Aims.shares(question, controlShare(), expected);
         }

@@ -170,7 +170,8 @@ final class Judging {
                     specimen.readings(),
                     specimen.result(),
                     specimen.curve(),
-                    state.leftOut(test.id(), specimen.code())));
+                    state.leftOut(test.id(), specimen.code())
+                            .or(() -> state.making().pilot(specimen.code()))));
         }
     }
 

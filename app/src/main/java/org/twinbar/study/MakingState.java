@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.twinbar.decision.LeftOut;
 import org.twinbar.finding.Finding;
 import org.twinbar.planning.Placed;
 import org.twinbar.store.Entry;
@@ -42,6 +43,7 @@ final class MakingState {
 
     private Optional<Plan> plan = Optional.empty();
     private Optional<UUID> planEntry = Optional.empty();
+    private Optional<ZonedDateTime> plannedAt = Optional.empty();
     private Optional<Making.Seal> seal = Optional.empty();
     private Optional<Change> keyOpened = Optional.empty();
     private final List<Claim> claims = new ArrayList<>();
@@ -67,6 +69,7 @@ final class MakingState {
             Plan now = PlanKeys.read("workspace", value);
             departing.planned(change("the plan was changed", entry), seal, plan, now);
             plan = Optional.of(now);
+            plannedAt = Optional.of(when);
             planEntry = Optional.of(entry.id());
         } else if (entry.aspect().equals(Aspect.SEAL.word())) {
             seal = Optional.of(new Making.Seal(
@@ -82,6 +85,10 @@ final class MakingState {
             Claim claim = Claim.read("workspace", value);
             claims.add(claim);
             departing.claimed(claim, change("", entry), seal);
+        } else if (entry.aspect().equals(Aspect.RECIPE.word())) {
+            departing.treated(value.path("group").asText(), change("", entry), seal);
+        } else if (entry.aspect().equals(Aspect.WAITING.word())) {
+            departing.waits(treating.waiting(), change("", entry), seal);
         } else if (entry.aspect().equals(Aspect.DONE.word())) {
             done(entry, value);
         } else if (entry.aspect().equals(Aspect.MEASURED.word())) {
@@ -232,6 +239,25 @@ final class MakingState {
         return treating.waiting();
     }
 
+    /**
+     * Returns why a pilot doesn't count, whatever table its readings came in by: it is never
+     * compared. Empty for all others.
+     */
+    Optional<LeftOut> pilot(String code) {
+        return plan.flatMap(it -> it.pilot(code))
+                .flatMap(it -> plannedAt)
+                .map(at -> new LeftOut(
+                        "the plan",
+                        at,
+                        "a pilot: it tells the scatter and is never compared",
+                        LeftOut.Sight.BEFORE_VALUE_WAS_SEEN));
+    }
+
+    /** Returns the text that a seal of the plan as it stands would be taken of. */
+    String canonicalText(Plan of) {
+        return of.canonicalText(claims, treating.recipes(), treating.waiting());
+    }
+
     boolean sealed() {
         return seal.isPresent();
     }
@@ -258,15 +284,22 @@ final class MakingState {
     Making making(For whom, Set<String> withReadings) {
         boolean shown = whom == For.WHOEVER_TREATS || !keyClosed();
         List<Registered> specimens = new ArrayList<>();
-        plan.ifPresent(it -> it.allocation()
-                .specimens()
-                .forEach(one -> specimens.add(registered(it, one, shown, withReadings))));
+        List<Registered> pilotSpecimens = new ArrayList<>();
+        plan.ifPresent(it -> {
+            it.allocation()
+                    .specimens()
+                    .forEach(one -> specimens.add(registered(it, one, shown, withReadings)));
+            it.allocation()
+                    .pilots()
+                    .forEach(one -> pilotSpecimens.add(registered(it, one, true, Set.of())));
+        });
         Optional<Coated> coated = shown ? treating.coated(specimens) : Optional.empty();
         return new Making(
                 plan,
                 seal,
                 keyOpened,
                 specimens,
+                pilotSpecimens,
                 pilots,
                 treating.recipes(),
                 shown ? treating.steps() : List.of(),

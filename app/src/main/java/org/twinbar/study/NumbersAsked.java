@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.twinbar.study.judged.Asked;
 import org.twinbar.study.judged.Asked.Term;
 import org.twinbar.study.judged.Claim;
 import org.twinbar.study.judged.Ordered;
+import org.twinbar.finding.Figures;
 
 /**
  * What a person says who asks how many specimens to make, in their own words.
@@ -30,6 +32,8 @@ public record NumbersAsked(Map<Wish, String> said) {
         EFFECT,
         /** Standard deviation of a specimen: {@code 6%} of the mean, or an amount. */
         SCATTER,
+        /** {@code higher}, {@code lower} or {@code same}; by the sign of the change unless said. */
+        EXPECT,
         /** True change with its sign: {@code 15%}, {@code -3 °C}; none where none is claimed. */
         EXPECTED,
         /** Smallest change worth having, or that would matter. */
@@ -46,6 +50,8 @@ public record NumbersAsked(Map<Wish, String> said) {
         POWER,
         /** Smallest step of the values, in the unit of the scatter. */
         RESOLUTION,
+        /** A number per group that the table has in any case. */
+        PER_GROUP,
         /** Groups; 2 unless said. */
         GROUPS,
         /** How many of them take resin; 1 unless said. */
@@ -84,20 +90,20 @@ public record NumbersAsked(Map<Wish, String> said) {
     }
 
     /**
-     * Returns what a question of a claim says already: the claimed size as what is expected, with
-     * the sign of its direction, and the size worth having.
+     * Returns what a question of a claim says already: the claimed size as what is expected, its
+     * direction, and the size worth having.
      */
     public static NumbersAsked of(Claim.Question question) {
         Asked asked = question.asked();
         NumbersAsked wanted = nothing()
                 .with(Wish.METHOD, question.method())
                 .with(Wish.PROPERTY, asked.property());
-        String expect = asked.said(Term.EXPECT).orElse("higher");
-        boolean down = expect.equals("lower") || expect.equals(Asking.SLOWER);
-        Optional<String> claimed = asked.said(Term.CLAIMED);
-        if (claimed.isPresent()) {
-            wanted = wanted.with(Wish.EXPECTED, (down ? "-" : "") + claimed.get());
-        }
+        String expect = asked.said(Term.EXPECT).orElse(HIGHER);
+        wanted = wanted.with(
+                Wish.EXPECT,
+                expect.equals(Asking.SLOWER)
+                        ? LOWER
+                        : expect.equals(Asking.FASTER) ? HIGHER : expect);
         for (Map.Entry<Term, Wish> each : ALIKE.entrySet()) {
             Optional<String> text = asked.said(each.getKey());
             if (text.isPresent()) {
@@ -108,7 +114,12 @@ public record NumbersAsked(Map<Wish, String> said) {
         return level ? wanted.with(Wish.EFFECT, "level") : wanted;
     }
 
+    static final String HIGHER = "higher";
+    static final String LOWER = "lower";
+    static final String SAME = "same";
+
     private static final Map<Term, Wish> ALIKE = Map.of(
+            Term.CLAIMED, Wish.EXPECTED,
             Term.WORTH, Wish.WORTH,
             Term.EFFECT, Wish.EFFECT,
             Term.OF, Wish.OF,
@@ -116,6 +127,43 @@ public record NumbersAsked(Map<Wish, String> said) {
 
     public Optional<String> said(Wish wish) {
         return Optional.ofNullable(said.get(wish));
+    }
+
+    /** Returns the same with all that another says. */
+    NumbersAsked and(NumbersAsked more) {
+        NumbersAsked both = this;
+        for (Map.Entry<Wish, String> each : more.said.entrySet()) {
+            both = both.with(each.getKey(), each.getValue());
+        }
+        return both;
+    }
+
+    /** Returns whether it says what is expected, so that a chance can be reckoned. */
+    boolean tellsTheAim() {
+        boolean same = said.getOrDefault(Wish.EXPECT, SAME).equals(SAME);
+        return said.containsKey(Wish.EXPECTED)
+                || same && said.containsKey(Wish.WORTH)
+                || said.containsKey(Wish.ABOVE)
+                || said.containsKey(Wish.OF);
+    }
+
+    /** Returns the scatter as it was said, else as it was found. */
+    String scatterSaid(NumbersTold told, double found) {
+        return said(Wish.SCATTER)
+                .orElseGet(() -> told.sizes() == NumbersTold.Sizes.RELATIVE
+                        ? plain(100 * found) + "%"
+                        : (plain(found) + " " + told.unit()).strip());
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(Figures.two(value)).stripTrailingZeros().toPlainString();
+    }
+
+    /** Returns what is expected, in words; empty where no change is. */
+    String expectation() {
+        return said(Wish.EXPECTED)
+                .or(() -> said(Wish.ABOVE).map("past the level by "::concat))
+                .orElse("");
     }
 
     /** Returns the same where something else is said; blank takes it back. */

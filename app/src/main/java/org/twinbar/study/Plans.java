@@ -14,6 +14,7 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
 import org.twinbar.planning.Canonical;
+import org.twinbar.planning.Numbers;
 import org.twinbar.planning.Pilot;
 import org.twinbar.planning.Placed;
 import org.twinbar.planning.PlanException;
@@ -85,6 +86,11 @@ public final class Plans {
     /** Labels may be printed by now. */
     private static void requireSameSpecimens(Plan before, Plan now) {
         for (Placed one : now.allocation().specimens()) {
+            if (before.pilot(one.code()).isPresent()) {
+                throw new InputException(
+                        "specimen '%s' was a pilot in the sealed plan: deal the new plan from another seed"
+                                .formatted(one.code()));
+            }
             Optional<Placed> was = before.specimen(one.code());
             boolean same = was.isEmpty()
                     || (was.get().group().equals(one.group())
@@ -114,7 +120,7 @@ public final class Plans {
                 throw new InputException(
                         "the study has no claim yet: a plan is sealed with what it is to answer");
             }
-            String text = plan.canonicalText(state.claims());
+            String text = state.canonicalText(plan);
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("plan", state.planEntry().orElseThrow().toString());
             value.put("text", text);
@@ -296,6 +302,59 @@ public final class Plans {
     }
 
     /**
+     * Returns why a kind of specimens is as many as it is, for the question of the study that it
+     * answers, so that the plan keeps it.
+     *
+     * @param more what the person says beside what the claim says
+     * @return empty where the chance can't be reckoned from the claim alone
+     * @throws InputException where the person said something that can't be read, or proves nothing
+     */
+    public Optional<Plan.NumberReason> reason(StudyName study, Series series, NumbersAsked more) {
+        int perGroup = Math.max(Numbers.FEWEST, Math.min(Numbers.MOST, series.perGroup()));
+        Optional<NumbersAsked> asked = asked(study, series)
+                .map(it -> it.and(more))
+                .or(() -> more.said().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(more.with(NumbersAsked.Wish.METHOD, series.method())));
+        if (asked.filter(NumbersAsked::tellsTheAim).isEmpty()) {
+            return Optional.empty();
+        }
+        NumbersAsked whole =
+                asked.get().with(NumbersAsked.Wish.PER_GROUP, Integer.toString(perGroup));
+        NumbersTold told;
+        try {
+            told = numbers(whole);
+        } catch (InputException e) {
+            if (more.said().isEmpty()) {
+                return Optional.empty();
+            }
+            throw e;
+        }
+        String said = told.scatter().map(NumbersTold.Scatter::words).orElse("");
+        return Optional.of(new Plan.NumberReason(
+                series.name(),
+                told.scatter().map(it -> whole.scatterSaid(told, it.value())).orElse(""),
+                said.isEmpty() ? String.join("; ", told.assuming()) : said,
+                whole.expectation(),
+                whole.said(NumbersAsked.Wish.WORTH),
+                told.numbers().row(perGroup).orElseThrow().power()));
+    }
+
+    /** The question of the series' own test and way up, else of its test. */
+    private Optional<NumbersAsked> asked(StudyName study, Series series) {
+        List<Claim.Question> questions = workspace.state(study).claims().stream()
+                .flatMap(claim -> claim.questions().stream())
+                .filter(it -> it.method().equals(series.method()))
+                .toList();
+        String wayUp = series.orientation().word();
+        return questions.stream()
+                .filter(it -> wayUp.equals(it.asked().where().get("orientation")))
+                .findFirst()
+                .or(() -> questions.stream().findFirst())
+                .map(NumbersAsked::of);
+    }
+
+    /**
      * Returns what each question of a study already says of its numbers, by the question's name;
      * what is missing is for a person to add.
      */
@@ -333,6 +392,22 @@ public final class Plans {
                         List.of(),
                         Optional.of(plan.dealtAnew())),
                 Handed.nothing());
+    }
+
+    /**
+     * Returns what a test is read on: what is named here, else what was chosen when it was started,
+     * else the only instrument of a kind.
+     *
+     * @throws InputException where the workspace has no instrument of that name
+     */
+    public ReadOn readOn(StudyName study, String method, Map<String, String> named) {
+        Map<String, String> chosen = new LinkedHashMap<>();
+        workspace
+                .state(study)
+                .test(method)
+                .ifPresent(test -> chosen.putAll(test.sheet().instrument()));
+        chosen.putAll(named);
+        return ReadOn.of(workspace.instruments(), chosen);
     }
 
     /** Returns the kinds of specimens that a test of the plan is made on. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.planning.Placed;
@@ -174,9 +175,12 @@ public final class Register {
                 .making()
                 .plan()
                 .orElseThrow(() -> new InputException("the study has no plan yet"));
-        return plan.specimen(code).orElseThrow(() -> {
-            List<String> codes =
-                    plan.allocation().specimens().stream().map(Placed::code).toList();
+        return plan.specimen(code).or(() -> plan.pilot(code)).orElseThrow(() -> {
+            List<String> codes = Stream.concat(
+                            plan.allocation().specimens().stream(),
+                            plan.allocation().pilots().stream())
+                    .map(Placed::code)
+                    .toList();
             return new InputException(
                     "the plan has no specimen '%s'%s".formatted(code, Spelling.hint(code, codes)));
         });

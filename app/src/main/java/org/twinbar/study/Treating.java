@@ -42,20 +42,43 @@ public final class Treating {
     /**
      * Keeps how a group is treated, in place of what was kept before.
      *
-     * @throws InputException where the plan has no such group
+     * @throws InputException where the plan has no such group, or it is sealed with another way to
+     *     treat it
      */
     public void recipe(Act act, StudyName study, String group, Procedure procedure) {
+        recipe(act, study, group, procedure, Optional.empty());
+    }
+
+    /**
+     * Keeps the same where it takes the place of what was sealed.
+     *
+     * @param why needed then; the report shows it
+     */
+    public void recipe(
+            Act act, StudyName study, String group, Procedure procedure, Optional<String> why) {
         workspace.change(act, study, draft -> {
             List<String> names = groups(draft);
             if (!names.contains(group)) {
                 throw new InputException("the plan has no group '%s' among %s%s"
                         .formatted(group, String.join(", ", names), Spelling.hint(group, names)));
             }
+            boolean settled = draft.state().making().treating().recipes().containsKey(group);
+            requireReason(draft, settled, "of how %s specimens are treated".formatted(group), why);
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("group", group);
             value.set("procedure", ProcedureKeys.json(procedure));
-            draft.say(Aspect.RECIPE, value);
+            draft.say(Aspect.RECIPE, value, why, Optional.empty());
         });
+    }
+
+    private static void requireReason(
+            Draft draft, boolean settled, String what, Optional<String> why) {
+        if (draft.state().making().sealed()
+                && settled
+                && why.filter(it -> !it.isBlank()).isEmpty()) {
+            throw new InputException(
+                    "the plan is sealed: a change %s needs its reason".formatted(what));
+        }
     }
 
     private static List<String> groups(Draft draft) {
@@ -78,11 +101,24 @@ public final class Treating {
      * @throws TreatmentException where a time is none
      */
     public void waiting(Act act, StudyName study, Waiting waiting) {
+        waiting(act, study, waiting, Optional.empty());
+    }
+
+    /**
+     * Keeps the same where the plan is sealed; what is so already needs no entry.
+     *
+     * @param why needed then; the report shows it
+     */
+    public void waiting(Act act, StudyName study, Waiting waiting, Optional<String> why) {
+        if (waiting(study).equals(waiting)) {
+            return;
+        }
         workspace.change(act, study, draft -> {
+            requireReason(draft, true, "of how long specimens wait", why);
             ObjectNode value = JsonNodeFactory.instance.objectNode();
             value.put("cure_s", waiting.cure().toSeconds());
             value.put("condition_s", waiting.condition().toSeconds());
-            draft.say(Aspect.WAITING, value);
+            draft.say(Aspect.WAITING, value, why, Optional.empty());
         });
     }
 
@@ -91,13 +127,18 @@ public final class Treating {
         return new TreatmentSteps(workspace);
     }
 
+    /** Returns how long specimens of a study wait; the usual times where nobody said. */
+    public Waiting waiting(StudyName study) {
+        return workspace.state(study).making().waiting();
+    }
+
     /** Returns where each specimen stands at a moment, in the order of testing. */
     public List<Standing> clock(StudyName study, Instant now) {
         MakingState state = workspace.state(study).making();
         Making making =
                 state.making(MakingState.For.WHOEVER_TREATS, workspace.codesWithReadings(study));
         List<Standing> standings = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             if (each.fate().kind().waits() || each.fate().kind() == Registered.Fate.Kind.TESTED) {
                 standings.add(new Standing(each, state.waiting().at(now, known(each, now))));
             }

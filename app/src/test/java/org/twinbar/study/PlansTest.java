@@ -3,6 +3,7 @@ package org.twinbar.study;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.twinbar.decision.Comparison;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Methods;
@@ -44,6 +46,8 @@ import org.twinbar.study.judged.Registered.Step;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.Upload;
+import org.twinbar.treatment.Procedure;
+import org.twinbar.treatment.Waiting;
 
 class PlansTest {
 
@@ -193,6 +197,95 @@ class PlansTest {
         assertRefused(() -> workspace.plans().seal(act(), study), "the plan is sealed already");
     }
 
+    /** Cure, conditioning and the steps of a treatment decide a result as much as numbers do. */
+    @Test
+    void sealsHowSpecimensAreTreatedAndHowLongTheyWait() {
+        Procedure once = Procedure.sanding(List.of(220));
+        workspace.treating().recipe(act(), study, "coated", once);
+        Waiting short_ = new Waiting(Duration.ofHours(48), Duration.ofHours(40));
+        workspace.treating().waiting(act(), study, short_);
+        workspace.plans().seal(act(), study);
+        Making.Seal seal = workspace.plans().of(study).seal().orElseThrow();
+        assertThat(seal.text())
+                .contains(
+                        "treatment\tcoated\tsanding\n",
+                        "step\tcoated\t",
+                        "cure\tPT48H\ncondition\tPT40H\n",
+                        "number\tflat bars\tscatter 6% (common practice), 15% expected\t");
+        assertThat(seal.sha256()).isEqualTo(Canonical.sealOf(seal.text()));
+        assertRefused(
+                () -> workspace.treating().recipe(act(), study, "coated", once),
+                "needs its reason");
+        assertRefused(
+                () -> workspace.treating().waiting(act(), study, Waiting.USUAL),
+                "needs its reason");
+        workspace
+                .treating()
+                .recipe(act(), study, "coated", once, Optional.of("the fine grit ran out"));
+        workspace.treating().waiting(act(), study, short_, Optional.of("said again"));
+        workspace.treating().waiting(act(), study, Waiting.USUAL, Optional.of("it stayed soft"));
+        assertThat(workspace.plans().of(study).departures())
+                .extracting(Change::what, Change::why)
+                .containsExactly(
+                        tuple(
+                                "how coated specimens are treated was changed after the plan was sealed",
+                                "the fine grit ran out"),
+                        tuple(
+                                "specimens now cure for 168 h and are conditioned for 88 h, which was said after the plan was sealed",
+                                "it stayed soft"));
+    }
+
+    /** However its readings come in: by a table of one's own, with a group that was not planned. */
+    @Test
+    void neverComparesAPilot() {
+        Plan before = plan();
+        Design design = before.allocation().design();
+        Plan withPilots = new Plan(
+                Allocation.of(
+                        new Design(
+                                design.groups(),
+                                List.of(design.series().get(0).withPilots(2)),
+                                design.changes(),
+                                design.batches()),
+                        7),
+                Plan.Blinding.OPEN,
+                before.leavingOut(),
+                before.reasons());
+        workspace.plans().keep(act(), study, withPilots, Optional.empty());
+        assertThat(workspace.plans().of(study).pilotSpecimens()).hasSize(2);
+        assertThat(plan().allocation()).isEqualTo(withPilots.allocation());
+        StringBuilder table = new StringBuilder("specimen,area_mm2,peak_force_N\n");
+        int force = 1000;
+        for (Placed one : withPilots.allocation().specimens()) {
+            table.append("%s,40,%s\n".formatted(one.code(), force += 7));
+        }
+        Comparison without = compared(table.toString(), "without");
+        for (Placed one : withPilots.allocation().pilots()) {
+            table.append("%s,40,9999\n".formatted(one.code()));
+        }
+        Comparison with = compared(table.toString(), "with");
+        assertThat(with.found()).isEqualTo(without.found());
+        assertThat(with.verdict()).isEqualTo(without.verdict());
+        assertThat(with.control().orElseThrow().n())
+                .isEqualTo(without.control().orElseThrow().n())
+                .isEqualTo(3);
+    }
+
+    /** The same plan in a study of its own, with readings from a table. */
+    private Comparison compared(String table, String name) {
+        StudyName own = workspace.importStudy(
+                act(),
+                StudyFile.parse("c.toml", STUDY.replace("\"cleats\"", '"' + name + '"')),
+                Handed.nothing());
+        workspace.plans().keep(act(), own, plan(), Optional.empty());
+        workspace.addTest(
+                act(),
+                own,
+                new StudyFile.Test(TestSheet.of("tensile"), "t.csv", Optional.empty()),
+                Handed.among(List.of(Upload.of("t.csv", table.getBytes(UTF_8)))));
+        return workspace.judge(own, Progress.SILENT).compared().get(0).comparison();
+    }
+
     @Test
     void showsWhatDepartedFromASealedPlan() {
         workspace.plans().seal(act(), study);
@@ -236,7 +329,8 @@ class PlansTest {
                     one.test()));
         }
         Plan other = new Plan(
-                new Allocation(sealed.allocation().design(), 7, turned),
+                new Allocation(
+                        sealed.allocation().design(), 7, turned, sealed.allocation().pilots()),
                 sealed.blinding(),
                 sealed.leavingOut(),
                 List.of());

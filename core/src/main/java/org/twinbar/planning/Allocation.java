@@ -2,6 +2,7 @@ package org.twinbar.planning;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Which specimen is in which print run, at which place of it, from which mix, and when it is
@@ -15,17 +16,19 @@ import java.util.List;
  * @param design what was dealt
  * @param seed of the shuffles
  * @param specimens series by series, in the order in which they are tested
+ * @param pilots series by series; untreated, printed and tested before all others, never compared
  */
-public record Allocation(Design design, long seed, List<Placed> specimens) {
+public record Allocation(Design design, long seed, List<Placed> specimens, List<Placed> pilots) {
 
     /** @throws PlanException where two specimens have one code, or one is of no group or series */
     public Allocation {
         specimens = List.copyOf(specimens);
-        long codes = specimens.stream().map(Placed::code).distinct().count();
-        if (codes < specimens.size()) {
+        pilots = List.copyOf(pilots);
+        List<Placed> all = Stream.concat(specimens.stream(), pilots.stream()).toList();
+        if (all.stream().map(Placed::code).distinct().count() < all.size()) {
             throw new PlanException("Two specimens of the plan have the same code.");
         }
-        for (Placed each : specimens) {
+        for (Placed each : all) {
             design.group(each.group());
             design.series(each.series());
         }
@@ -33,7 +36,8 @@ public record Allocation(Design design, long seed, List<Placed> specimens) {
 
     /** Deals a design; the same seed deals the same. */
     public static Allocation of(Design design, long seed) {
-        return new Allocation(design, seed, new Dealing(design, seed).specimens());
+        Dealing.Dealt dealt = new Dealing(design, seed).dealt();
+        return new Allocation(design, seed, dealt.specimens(), dealt.pilots());
     }
 
     /** Returns the specimens as they are made: run by run, place by place. */

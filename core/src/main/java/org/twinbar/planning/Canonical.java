@@ -9,15 +9,21 @@ import java.util.OptionalInt;
 /** A plan as text that is the same for the same plan everywhere, and what seals it. */
 public final class Canonical {
 
+    /**
+     * Names what lines there are. 1 had neither the pilots' codes nor what is done to a group and
+     * how long it waits; a seal keeps the text that it was taken of, so that old ones stay valid.
+     */
+    private static final String VERSION = "twinbar plan 2";
+
     private Canonical() {}
 
     /**
      * Returns a line for each thing that was dealt, then one for each specimen in the order of
-     * testing; fields parted by tabs, each line ended by a line feed.
+     * testing and for each pilot; fields parted by tabs, each line ended by a line feed.
      */
     static String text(Allocation plan) {
         Design design = plan.design();
-        StringBuilder text = new StringBuilder("twinbar plan 1\n");
+        StringBuilder text = new StringBuilder(VERSION).append('\n');
         for (PlannedGroup group : design.groups()) {
             line(text, "group", group.name(), group.role().word(), group.treatment());
         }
@@ -52,6 +58,9 @@ public final class Canonical {
                     number(one.mix()),
                     number(one.load()));
         }
+        for (Placed one : plan.pilots()) {
+            line(text, "pilot", one.series(), one.test(), one.code());
+        }
         return text.toString();
     }
 
@@ -70,8 +79,11 @@ public final class Canonical {
         return number.isPresent() ? Integer.toString(number.getAsInt()) : "-";
     }
 
-    /** Line ends and tabs within a field would let two plans have one text. */
-    private static void line(StringBuilder text, Object... fields) {
+    /**
+     * Adds a line of fields parted by tabs. Line ends and tabs within a field would let two plans
+     * have one text, and become blanks.
+     */
+    public static void line(StringBuilder text, Object... fields) {
         for (int i = 0; i < fields.length; i++) {
             text.append(i == 0 ? "" : "\t");
             text.append(String.valueOf(fields[i]).replaceAll("[\\t\\r\\n]+", " "));

@@ -28,9 +28,12 @@ final class Dealing {
     /** A specimen before it has a code and a place in the order. */
     private record Piece(String series, String group) {}
 
-    List<Placed> specimens() {
+    /** All that was dealt. */
+    record Dealt(List<Placed> specimens, List<Placed> pilots) {}
+
+    Dealt dealt() {
         List<List<Piece>> runs = runs();
-        List<String> codes = codes(design.specimens());
+        List<String> codes = codes();
         List<Placed> placed = new ArrayList<>();
         for (int run = 0; run < runs.size(); run++) {
             List<Piece> places = runs.get(run);
@@ -50,7 +53,23 @@ final class Dealing {
         List<Placed> inBatches = dealt(dealt(placed, Together.MIX), Together.OVEN_LOAD);
         List<Placed> all = new ArrayList<>();
         design.series().forEach(series -> all.addAll(inTestOrder(series, inBatches)));
-        return all;
+        return new Dealt(all, pilots(codes.subList(all.size(), codes.size())));
+    }
+
+    /** Pilots are untreated, and have the codes that the others left. */
+    private List<Placed> pilots(List<String> codes) {
+        List<Placed> pilots = new ArrayList<>();
+        for (Series series : design.series()) {
+            for (int number = 1; number <= series.pilots(); number++) {
+                pilots.add(Placed.pilot(
+                        codes.get(pilots.size()),
+                        design.control().name(),
+                        series.name(),
+                        pilots.size() + 1,
+                        number));
+            }
+        }
+        return pilots;
     }
 
     private List<List<Piece>> runs() {
@@ -165,7 +184,7 @@ final class Dealing {
         return ordered;
     }
 
-    private List<String> codes(int number) {
+    private List<String> codes() {
         List<String> all = new ArrayList<>();
         for (int letter = 0; letter < LETTERS.length(); letter++) {
             for (int figure = 100; figure < 1000; figure++) {
@@ -173,7 +192,7 @@ final class Dealing {
             }
         }
         shuffle(all);
-        return all.subList(0, number);
+        return all;
     }
 
     /** R. Durstenfeld's shuffle: Communications of the ACM 7 (1964), algorithm 235. */

@@ -2,8 +2,10 @@ package org.twinbar.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeSet;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.finding.Finding.Kind;
@@ -63,6 +65,21 @@ public record Numbers(
      * @throws PlanException unless 0.025 < power < 1
      */
     public static Numbers of(Aim aim, double power, Groups groups, Effort effort) {
+        return of(aim, power, groups, effort, OptionalInt.empty());
+    }
+
+    /**
+     * Returns the table with a row for a number that somebody has in mind.
+     *
+     * @param mind the number; none where nobody has one
+     * @throws PlanException unless 0.025 < power < 1 and the number lies from 3 to 200
+     */
+    public static Numbers of(
+            Aim aim, double power, Groups groups, Effort effort, OptionalInt mind) {
+        if (mind.isPresent() && (mind.getAsInt() < FEWEST || mind.getAsInt() > MOST)) {
+            throw new PlanException("A group has from %s to %s specimens here, not %s."
+                    .formatted(FEWEST, MOST, mind.getAsInt()));
+        }
         if (!(power > Sizing.ALPHA_ONE_SIDED && power < 1)) {
             throw new PlanException(
                     "The power must lie above 2.5 %% and below 100 %%, not at %s %%."
@@ -70,7 +87,7 @@ public record Numbers(
         }
         OptionalInt enough = aim.fewest(power);
         List<Row> rows = new ArrayList<>();
-        for (int number : shown(enough)) {
+        for (int number : shown(enough, mind)) {
             rows.add(new Row(
                     number,
                     aim.power(number),
@@ -83,16 +100,22 @@ public record Numbers(
         return new Numbers(rows, enough, power, aim.method(), findings);
     }
 
-    private static List<Integer> shown(OptionalInt enough) {
+    private static Iterable<Integer> shown(OptionalInt enough, OptionalInt mind) {
         int most = enough.orElse(MOST);
-        List<Integer> shown = new ArrayList<>();
+        TreeSet<Integer> shown = new TreeSet<>();
+        mind.ifPresent(shown::add);
         for (int number : new int[] {3, 4, 5, 6, 8, 10, 12, 15, 20, 30, 50, 100, 200}) {
-            if (number < 2 * most && number != most) {
+            if (number < 2 * most) {
                 shown.add(number);
             }
         }
         shown.add(most);
-        return shown.stream().sorted().toList();
+        return shown;
+    }
+
+    /** Returns the row of a number, where the table has it. */
+    public Optional<Row> row(int perGroup) {
+        return rows.stream().filter(it -> it.perGroup() == perGroup).findFirst();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.twinbar.specimen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.twinbar.specimen.Form.Label;
 import org.twinbar.specimen.Shape.Measure;
@@ -29,14 +30,25 @@ public final class StandardShapes {
     }
 
     /**
-     * Returns the shape of that name, a standard's or one of own sizes such as {@code
-     * bar-100x12x4}; empty where there is none.
+     * Returns the shape of that name, whatever stands between its letters and figures: {@code ISO
+     * 527-2 1BA} and {@code iso-527-1ba} are {@code iso527-1ba}, {@code ASTM D638 type IV} is
+     * {@code d638-iv}. It is a standard's or one of own sizes such as {@code bar-100x12x4}; empty
+     * where there is none.
      */
     public static Optional<Shape> named(String name) {
+        String wanted = key(name);
         return ALL.stream()
-                .filter(it -> it.name().equalsIgnoreCase(name.strip()))
+                .filter(it -> key(it.name()).equals(wanted))
                 .findFirst()
                 .or(() -> Form.ownSized(name));
+    }
+
+    private static String key(String name) {
+        return name.toLowerCase(Locale.ROOT)
+                .replace('×', 'x')
+                .replaceAll("527[ -]2\\b", "527")
+                .replaceAll("\\b(astm|type)\\b", "")
+                .replaceAll("[^a-z0-9]", "");
     }
 
     private static List<Shape> made() {

@@ -82,7 +82,7 @@ class AllocationTest {
     void writesThePlanWholeIntoItsText() {
         Allocation plan = Allocation.of(design(2, 1, Changes.WITHIN_RUNS), 1);
         assertThat(plan.canonicalText())
-                .startsWith("twinbar plan 1\n"
+                .startsWith("twinbar plan 2\n"
                         + "group\tplain\tcontrol\t\n"
                         + "group\tcoated\ttreated\tone coat of resin\n"
                         + "series\tflat bars\ttensile\tiso-527-1ba\tflat\t2\t0\n"
@@ -134,6 +134,25 @@ class AllocationTest {
                 Changes.WITHIN_RUNS,
                 Batches.runs(2));
         Allocation plan = Allocation.of(design, 7);
+        assertThat(plan.pilots())
+                .as("untreated, before all runs, with codes of their own")
+                .hasSize(2)
+                .allMatch(it -> it.isPilot() && it.group().equals("plain"))
+                .extracting(Placed::code)
+                .doesNotContainAnyElementsOf(
+                        plan.specimens().stream().map(Placed::code).toList());
+        assertThat(plan.canonicalText())
+                .contains("pilot\tupright bars\t1\t" + plan.pilots().get(0).code() + "\n");
+        assertThat(Allocation.of(
+                                new Design(
+                                        design.groups(),
+                                        List.of(bars(5), upright.withPilots(0)),
+                                        design.changes(),
+                                        design.batches()),
+                                7)
+                        .specimens())
+                .as("pilots change nothing for the others")
+                .isEqualTo(plan.specimens());
         assertThat(plan.of(upright).stream().map(Placed::test))
                 .containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
         assertThat(plan.of(bars(5))).hasSize(10);

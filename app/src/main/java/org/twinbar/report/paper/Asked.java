@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,8 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
+import org.twinbar.study.KeptInstrument;
+import org.twinbar.study.ReadOn;
 
 /**
  * What a test asks for, as fields: what is answered once, and what is read on each specimen.
@@ -35,8 +38,14 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
      * @param known names of what needs no field, being said already
      * @param wanted names of what is to be read on each specimen; empty for the usual
      * @param places at how many places a section is measured
+     * @param readOn instruments, as far as somebody chose them
      */
-    static Asked of(Description method, Set<String> known, Set<String> wanted, int places) {
+    static Asked of(
+            Description method,
+            Set<String> known,
+            Set<String> wanted,
+            int places,
+            ReadOn readOn) {
         Set<Named> once = new LinkedHashSet<>();
         Set<Named> each = new LinkedHashSet<>();
         for (Ask ask : method.asks()) {
@@ -48,7 +57,8 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
         method.asked().stream().filter(it -> wanted.contains(key(it.name()))).forEach(each::add);
         once.removeIf(it -> known.contains(key(it.name())));
         each.removeIf(it -> known.contains(key(it.name())) || once.contains(it));
-        return new Asked(fields(once, 1), fields(each, places), instruments(once, each));
+        return new Asked(
+                fields(once, 1, readOn), fields(each, places, readOn), instruments(once, each, readOn));
     }
 
     /** What was so before treatment is written on the sheet of the treatment. */
@@ -61,14 +71,14 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
         return !isBefore && (isRead || ask.need() == Ask.Need.REQUIRED);
     }
 
-    private static List<Field> fields(Set<Named> named, int places) {
+    private static List<Field> fields(Set<Named> named, int places, ReadOn readOn) {
         List<Field> fields = new ArrayList<>();
         for (Named one : named) {
             if (one instanceof Input input) {
                 fields.add(new Field(
                         input.label(),
                         input.unit().symbol(),
-                        how(input),
+                        how(input, readOn),
                         isSize(input) ? places : 1,
                         List.of()));
             } else if (one instanceof Words words) {
@@ -87,17 +97,31 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
                         .anyMatch(it -> input.name().equals(it));
     }
 
-    private static String how(Input input) {
+    /** The step of the instrument that it is read on, else the usual one of its kind. */
+    private static String how(Input input, ReadOn readOn) {
         if (input.instrument() == Kind.NONE) {
             return "";
         }
         Kind kind = input.instrument();
-        double step = kind.usual(Unit.of(kind.unit())).resolution();
-        return kind.word() + ", to " + Written.number(step, 3) + "\u202f" + kind.unit();
+        Optional<KeptInstrument> chosen = readOn.of(input);
+        if (chosen.isPresent()) {
+            return step(
+                    chosen.get().name(),
+                    chosen.get().resolution(),
+                    chosen.get().unit().symbol());
+        }
+        return step(
+                kind.word(), kind.usual(Unit.of(kind.unit())).resolution(), kind.unit());
     }
 
-    private static List<String> instruments(Set<Named> once, Set<Named> each) {
+    private static String step(String instrument, double step, String unit) {
+        return instrument + ", to " + Written.number(step, 3) + "\u202f" + unit;
+    }
+
+    /** Returns the kinds of instruments of which the sheet must ask which one it was. */
+    private static List<String> instruments(Set<Named> once, Set<Named> each, ReadOn readOn) {
         return Stream.concat(once.stream(), each.stream())
+                .filter(it -> !(it instanceof Input input && readOn.of(input).isPresent()))
                 .map(it -> it instanceof Input input
                         ? input.instrument()
                         : it instanceof Channel channel ? channel.instrument() : Kind.NONE)

@@ -21,6 +21,7 @@ import org.twinbar.specimen.PrintOrientation;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.specimen.ToPrint;
+import org.twinbar.study.ReadOn;
 import org.twinbar.treatment.Cautions;
 
 /** Run sheets, print sheets and treatment sheets, as PDF. */
@@ -71,16 +72,27 @@ public final class BenchSheets {
         return new BenchSheets(paper, StandardShapes::named);
     }
 
+    /** Sets the run sheet of a test whose instruments are not known. */
+    public byte[] test(
+            Pieces pieces, Description method, Map<String, String> known, List<String> wanted) {
+        return test(pieces, method, known, wanted, ReadOn.UNKNOWN);
+    }
+
     /**
      * Sets the run sheet of a test: specimens in test order, with fields for what is read. It never
      * tells a group.
      *
+     * @param readOn tells to which step each is read
      * @param known names and values of what is the same for all
      * @param wanted names of what is read on each specimen; empty for the usual
      * @throws InputException where a wanted name is unknown
      */
     public byte[] test(
-            Pieces pieces, Description method, Map<String, String> known, List<String> wanted) {
+            Pieces pieces,
+            Description method,
+            Map<String, String> known,
+            List<String> wanted,
+            ReadOn readOn) {
         Set<String> fields = wanted.stream().map(Asked::key).collect(Collectors.toSet());
         requireKnown(method, wanted);
         Map<String, String> said = new LinkedHashMap<>();
@@ -91,7 +103,7 @@ public final class BenchSheets {
         for (List<Piece> alike : pieces.by(it -> it.kind() + "\t" + it.shape()).values()) {
             Optional<Shape> shape = shapes.apply(alike.get(0).shape());
             int places = shape.map(it -> it.places().size()).orElse(3);
-            Asked asked = Asked.of(method, said.keySet(), fields, places);
+            Asked asked = Asked.of(method, said.keySet(), fields, places, readOn);
             asked.once().stream().filter(it -> !once.contains(it)).forEach(once::add);
             instruments.addAll(asked.instruments());
             parts.add(part(alike, shape, asked.each()));
@@ -104,6 +116,10 @@ public final class BenchSheets {
         instruments.forEach(it -> head.add(Field.words("Which " + it)));
         head.addAll(once);
         List<String> about = new ArrayList<>(pieces.about());
+        if (pieces.all().stream().anyMatch(Piece::isPilot)) {
+            about.add("Pilots come first: they tell the scatter, the range of the instrument and"
+                    + " whether the camera can read it. Nothing read on them is compared.");
+        }
         about.add("%s specimens in test order: keep to it, and write down what you see before you"
                         .formatted(pieces.all().size())
                 + " look at the next.");
@@ -147,7 +163,7 @@ public final class BenchSheets {
                         + ". This sheet tells groups: keep it from whoever tests.");
             }
             forms.add(new Form(
-                    run.getKey().isEmpty() ? "Print sheet" : "Print run " + run.getKey(),
+                    title(run.getKey()),
                     pieces.study(),
                     about,
                     PRINT,
@@ -167,6 +183,13 @@ public final class BenchSheets {
         }
         forms.sort(java.util.Comparator.comparingInt(it -> number(it.title())));
         return Setting.pdf(forms, paper);
+    }
+
+    private static String title(String run) {
+        if (run.equals(Piece.PILOT_RUN)) {
+            return "Pilots, before print run 1";
+        }
+        return run.isEmpty() ? "Print sheet" : "Print run " + run;
     }
 
     private Plate plate(List<Piece> pieces, Bed bed) {
@@ -191,7 +214,7 @@ public final class BenchSheets {
 
     /** Where each run has one group of several, whoever prints has to know which. */
     private static boolean changesBetweenRuns(Pieces pieces) {
-        List<Long> groupsOfRuns = pieces.by(Piece::run).values().stream()
+        List<Long> groupsOfRuns = pieces.withoutPilots().by(Piece::run).values().stream()
                 .map(run -> run.stream().map(Piece::group).distinct().count())
                 .toList();
         long groups = pieces.all().stream().map(Piece::group).distinct().count();
@@ -199,7 +222,8 @@ public final class BenchSheets {
     }
 
     /** Sets a sheet for each mix: what was weighed, what each specimen gained. It tells groups. */
-    public byte[] treat(Pieces pieces) {
+    public byte[] treat(Pieces all) {
+        Pieces pieces = all.withoutPilots();
         List<Form> forms = new ArrayList<>();
         for (Map.Entry<String, List<Piece>> mix : pieces.by(Piece::mix).entrySet()) {
             boolean isMix = !mix.getKey().isEmpty();

@@ -30,6 +30,13 @@ public record Piece(
         Optional<String> group,
         String treatment) {
 
+    /** Print run of those that are printed and tested before all others. */
+    static final String PILOT_RUN = "0";
+
+    boolean isPilot() {
+        return run.equals(PILOT_RUN);
+    }
+
     /** Returns a specimen of which only the code is known. */
     public static Piece of(String code) {
         return new Piece(code, "", "", "", "", "", "", "", "", Optional.empty(), "");

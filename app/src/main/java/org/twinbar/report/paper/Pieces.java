@@ -82,8 +82,7 @@ public record Pieces(String study, List<String> about, List<Piece> all) {
         making.seal()
                 .ifPresent(seal -> about.add("The plan was sealed on %s; its SHA-256 begins %s."
                         .formatted(seal.when().toLocalDate(), seal.sha256().substring(0, 16))));
-        return new Pieces(
-                study, about, making.specimens().stream().map(Pieces::piece).toList());
+        return new Pieces(study, about, making.made().stream().map(Pieces::piece).toList());
     }
 
     /**
@@ -108,6 +107,11 @@ public record Pieces(String study, List<String> about, List<Piece> all) {
         return new Pieces(study, about, those);
     }
 
+    /** Returns those that may be treated: pilots never are. */
+    Pieces withoutPilots() {
+        return new Pieces(study, about, all.stream().filter(it -> !it.isPilot()).toList());
+    }
+
     /** Returns them apart by what they have in common, in the order in which that first comes. */
     Map<String, List<Piece>> by(Function<Piece, String> common) {
         return all.stream()
@@ -118,7 +122,7 @@ public record Pieces(String study, List<String> about, List<Piece> all) {
         Placed placed = one.placed();
         return new Piece(
                 one.code(),
-                one.series().name(),
+                one.series().name() + (placed.isPilot() ? ", pilots (never compared)" : ""),
                 one.series().method(),
                 one.series().shape(),
                 one.series().orientation().word(),

@@ -44,7 +44,7 @@ public record Planned(String group, Map<String, String> factors) {
                 || asked.said(Term.OF).isPresent();
         boolean known = !tested.isEmpty()
                 && tested.stream()
-                        .allMatch(it -> making.specimen(it.code()).isPresent()
+                        .allMatch(it -> making.madeAs(it.code()).isPresent()
                                 && it.factors().containsKey(PRINT_RUN));
         if (design.isEmpty() || said || !known) {
             return asked;
@@ -55,7 +55,7 @@ public record Planned(String group, Map<String, String> factors) {
     }
 
     public static Planned of(JudgedSpecimen specimen, Making making) {
-        Optional<Registered> registered = making.specimen(specimen.code())
+        Optional<Registered> registered = making.madeAs(specimen.code())
                 .filter(each -> each.series().method().equals(specimen.method()))
                 .filter(each -> specimen.group().equals(NO_GROUP));
         if (registered.isEmpty()) {

@@ -40,7 +40,8 @@ public final class PlanKeys {
             "group",
             "series",
             "leaving_out",
-            "specimen");
+            "specimen",
+            "pilot");
     private static final Set<String> GROUP = Set.of("name", "role", "treatment", "together");
     private static final Set<String> SERIES = Set.of(
             "name",
@@ -58,6 +59,8 @@ public final class PlanKeys {
     private static final Set<String> SPECIMEN =
             Set.of("code", "group", "series", "run", "position", "mix", "oven_load", "test");
 
+    private static final Set<String> PILOT = Set.of("code", "series", "position", "test");
+
     private PlanKeys() {}
 
     /** @throws InputException where a key is missing or unknown, or the plan proves nothing */
@@ -69,9 +72,12 @@ public final class PlanKeys {
             List<Placed> specimens = keys.tables("specimen", SPECIMEN).stream()
                     .map(PlanKeys::placed)
                     .toList();
+            List<Placed> pilots = keys.tables("pilot", PILOT).stream()
+                    .map(pilot -> pilot(pilot, design))
+                    .toList();
             Allocation allocation = specimens.isEmpty()
                     ? Allocation.of(design, seed)
-                    : new Allocation(design, seed, specimens);
+                    : new Allocation(design, seed, specimens, pilots);
             return new Plan(
                     allocation,
                     keys.word(
@@ -127,7 +133,7 @@ public final class PlanKeys {
         return new Series(
                 keys.text("name"),
                 keys.text("method"),
-                keys.text("shape"),
+                PlannedShape.named(keys.text("shape")),
                 keys.word(
                         "orientation",
                         PrintOrientation.values(),
@@ -140,12 +146,12 @@ public final class PlanKeys {
     private static List<Plan.NumberReason> reasons(Keys keys) {
         List<Plan.NumberReason> reasons = new ArrayList<>();
         for (Keys series : keys.tables("series", SERIES)) {
-            if (series.optional("scatter").isPresent()) {
+            if (series.optional("scatter").isPresent() || series.optional("power").isPresent()) {
                 reasons.add(new Plan.NumberReason(
                         series.text("name"),
-                        series.text("scatter"),
+                        series.optional("scatter").orElse(""),
                         series.optional("scatter_from").orElse("given"),
-                        series.text("expected"),
+                        series.optional("expected").orElse(""),
                         series.optional("worth"),
                         share(series.optional("power").orElse("0.8"))));
             }
@@ -183,6 +189,15 @@ public final class PlanKeys {
                 need(keys, "test"));
     }
 
+    private static Placed pilot(Keys keys, Design design) {
+        return Placed.pilot(
+                keys.text("code"),
+                design.control().name(),
+                keys.text("series"),
+                need(keys, "position"),
+                need(keys, "test"));
+    }
+
     private static int need(Keys keys, String key) {
         OptionalInt number = keys.whole(key);
         return number.isPresent() ? number.getAsInt() : Integer.parseInt(keys.text(key));
@@ -211,6 +226,14 @@ public final class PlanKeys {
         rule.put("sight", plan.leavingOut().sight().word());
         for (Placed one : plan.allocation().specimens()) {
             put(json.withArray("specimen").addObject(), one);
+        }
+        for (Placed one : plan.allocation().pilots()) {
+            json.withArray("pilot")
+                    .addObject()
+                    .put("code", one.code())
+                    .put("series", one.series())
+                    .put("position", one.position())
+                    .put("test", one.test());
         }
         return json;
     }

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.twinbar.finding.Finding;
 import org.twinbar.planning.Pilot;
 import org.twinbar.treatment.Coated;
@@ -17,7 +18,8 @@ import org.twinbar.treatment.Procedure;
  * @param seal where it was sealed
  * @param keyOpened when, by whom and why; empty while groups are kept from whoever reads
  * @param specimens in the order of testing, kind by kind
- * @param pilots what was read on them; never compared
+ * @param pilotSpecimens printed and tested before all others; never compared
+ * @param pilots what was read on them
  * @param recipes how groups are treated, by name
  * @param steps of those recipes as they were done, the first first
  * @param mixes that were weighed, by number
@@ -30,6 +32,7 @@ public record Making(
         Optional<Seal> seal,
         Optional<Change> keyOpened,
         List<Registered> specimens,
+        List<Registered> pilotSpecimens,
         List<Pilots> pilots,
         Map<String, Procedure> recipes,
         List<StepDone> steps,
@@ -43,6 +46,7 @@ public record Making(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             List.of(),
             List.of(),
             Map.of(),
@@ -84,6 +88,7 @@ public record Making(
         recipes = Ordered.copy(recipes);
         specimens = List.copyOf(specimens);
         steps = List.copyOf(steps);
+        pilotSpecimens = List.copyOf(pilotSpecimens);
         mixes = List.copyOf(mixes);
         departures = List.copyOf(departures);
         findings = List.copyOf(findings);
@@ -96,6 +101,16 @@ public record Making(
 
     public Optional<Registered> specimen(String code) {
         return specimens.stream().filter(each -> each.code().equals(code)).findFirst();
+    }
+
+    /** Returns all that is made, in the order in which it is tested: the pilots first. */
+    public List<Registered> made() {
+        return Stream.concat(pilotSpecimens.stream(), specimens.stream()).toList();
+    }
+
+    /** Returns a specimen or a pilot. */
+    public Optional<Registered> madeAs(String code) {
+        return made().stream().filter(each -> each.code().equals(code)).findFirst();
     }
 
     /** Returns the specimens of a test, in the order in which they are to be tested. */

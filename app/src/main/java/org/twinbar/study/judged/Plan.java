@@ -1,12 +1,20 @@
 package org.twinbar.study.judged;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
 import org.twinbar.planning.Allocation;
+import org.twinbar.planning.Canonical;
 import org.twinbar.planning.Placed;
 import org.twinbar.planning.Series;
+import org.twinbar.treatment.Procedure;
+import org.twinbar.treatment.Waiting;
 
 /**
  * How a study is to be made: what is dealt to which run, mix and place, and what was settled before
@@ -92,9 +100,11 @@ public record Plan(
      * Why a kind of specimens is as many as it is.
      *
      * @param series its name
-     * @param scatter as it was said, such as {@code 6%}
-     * @param from where the scatter comes from, such as {@code common practice}
-     * @param expected as it was said
+     * @param scatter as it was said, such as {@code 6%}; empty where parts are counted or put in
+     *     order
+     * @param from where the scatter comes from, such as {@code common practice}; without a scatter
+     *     what is taken for true instead
+     * @param expected as it was said; empty where no change is expected
      * @param worth as it was said; empty where any change will do
      * @param power chance of a verdict "supported", as a share
      */
@@ -104,7 +114,22 @@ public record Plan(
             String from,
             String expected,
             Optional<String> worth,
-            double power) {}
+            double power) {
+
+        /** Returns the same with the origin of its scatter in somebody's own words. */
+        public NumberReason from(String words) {
+            return new NumberReason(series, scatter, words, expected, worth, power);
+        }
+
+        /** Returns what the chance was reckoned with. */
+        public String words() {
+            String taken = scatter.isEmpty() ? from : "scatter %s (%s)".formatted(scatter, from);
+            String change = expected.isEmpty() ? "no change expected" : expected + " expected";
+            return Stream.of(taken, change, worth.map("worth "::concat).orElse(""))
+                    .filter(it -> !it.isBlank())
+                    .collect(Collectors.joining(", "));
+        }
+    }
 
     public Plan {
         reasons = List.copyOf(reasons);
@@ -126,11 +151,18 @@ public record Plan(
                 reasons);
     }
 
-    /** Returns the specimen of this code. */
+    /** Returns the specimen of this code, of those that are compared. */
     public Optional<Placed> specimen(String code) {
-        return allocation.specimens().stream()
-                .filter(each -> each.code().equals(code))
-                .findFirst();
+        return of(code, allocation.specimens());
+    }
+
+    /** Returns the pilot of this code. */
+    public Optional<Placed> pilot(String code) {
+        return of(code, allocation.pilots());
+    }
+
+    private static Optional<Placed> of(String code, List<Placed> specimens) {
+        return specimens.stream().filter(each -> each.code().equals(code)).findFirst();
     }
 
     public List<Series> series() {
@@ -138,33 +170,51 @@ public record Plan(
     }
 
     /**
-     * Returns the text that a seal is taken of: what was dealt, the rule, and what every question
-     * asks, worth included.
+     * Returns the text that a seal is taken of: what was dealt, the rule, why so many, what every
+     * question asks, worth included, how each group is treated and how long it waits.
      *
      * @param claims of the study
+     * @param procedures how groups are treated, as far as that is settled, by their names
      */
-    public String canonicalText(List<Claim> claims) {
+    public String canonicalText(
+            List<Claim> claims, Map<String, Procedure> procedures, Waiting waiting) {
         StringBuilder text = new StringBuilder(allocation.canonicalText());
-        text.append("blinding\t").append(blinding.word()).append('\n');
-        text.append("leaving out\t").append(leavingOut.sight().word());
-        leavingOut.reasons().forEach(reason -> text.append('\t').append(oneLine(reason)));
-        text.append('\n');
+        Canonical.line(text, "blinding", blinding.word());
+        List<Object> rule = new ArrayList<>(List.of("leaving out", leavingOut.sight().word()));
+        rule.addAll(leavingOut.reasons());
+        Canonical.line(text, rule.toArray());
+        reasons.forEach(
+                it -> Canonical.line(text, "number", it.series(), it.words(), it.power()));
         for (Claim claim : claims) {
-            text.append("claim\t").append(oneLine(claim.words())).append('\n');
+            Canonical.line(text, "claim", claim.words());
             for (Claim.Question question : claim.questions()) {
-                text.append("question\t")
-                        .append(oneLine(question.name()))
-                        .append('\t')
-                        .append(question.method())
-                        .append('\t')
-                        .append(question.asked().json())
-                        .append('\n');
+                Canonical.line(
+                        text,
+                        "question",
+                        question.name(),
+                        question.method(),
+                        question.asked().json());
             }
         }
+        procedures.forEach((group, procedure) -> {
+            Canonical.line(text, "treatment", group, procedure.sort().word());
+            procedure
+                    .steps()
+                    .forEach(step -> Canonical.line(
+                            text,
+                            "step",
+                            group,
+                            step.what(),
+                            number(step.minutes(), "min"),
+                            number(step.mostMinutes(), "min"),
+                            number(step.celsius(), "°C")));
+        });
+        Canonical.line(text, "cure", waiting.cure());
+        Canonical.line(text, "condition", waiting.condition());
         return text.toString();
     }
 
-    private static String oneLine(String text) {
-        return text.replaceAll("[\\t\\r\\n]+", " ");
+    private static String number(OptionalDouble number, String unit) {
+        return number.isPresent() ? Exact.of(number.getAsDouble()) + " " + unit : "-";
     }
 }

@@ -34,14 +34,16 @@ final class PlanAsTables {
 
     private DataTable planned() {
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             boolean open = !making.keyClosed();
             rows.add(List.of(
                     each.code(),
                     each.series().method(),
                     each.series().name(),
                     each.group().map(it -> it.name()).orElse(""),
-                    each.group().map(it -> it.role().word()).orElse(""),
+                    each.placed().isPilot()
+                            ? "pilot"
+                            : each.group().map(it -> it.role().word()).orElse(""),
                     each.series().orientation().word(),
                     Integer.toString(each.placed().run()),
                     Integer.toString(each.placed().position()),
@@ -59,9 +61,10 @@ final class PlanAsTables {
                         Field.text("method", "The test that it is for.").required(),
                         Field.text("series", "What it is alike with but for its group."),
                         Field.text("group", "Its group; empty while the key is closed."),
-                        Field.text("role", "What the group is compared as."),
+                        Field.text("role", "What the group is compared as; a pilot never is."),
                         Field.text("orientation", "How it stands on the bed."),
-                        Field.of("print_run", INTEGER, "Its print run.").atLeast(1),
+                        Field.of("print_run", INTEGER, "Its print run; 0 for pilots.")
+                                .atLeast(0),
                         Field.of("position", INTEGER, "Its place in the run.").atLeast(1),
                         Field.of("mix", INTEGER, "The mix that it is coated from.")
                                 .atLeast(1),
@@ -81,7 +84,7 @@ final class PlanAsTables {
 
     private DataTable steps() {
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             int number = 0;
             for (Registered.Done done : each.done()) {
                 number++;
@@ -112,7 +115,7 @@ final class PlanAsTables {
 
     private DataTable measured() {
         List<List<String>> rows = new ArrayList<>();
-        for (Registered each : making.specimens()) {
+        for (Registered each : making.made()) {
             for (Registered.Measured measured : each.measured()) {
                 int number = 0;
                 for (double value : measured.values()) {
