@@ -74,15 +74,8 @@ public final class PlanView {
     private String why(Series series) {
         return plan().reasons().stream()
                 .filter(it -> it.series().equals(series.name()))
-                .map(it -> "Find %s%s with a chance of %s, if the scatter is %s (%s)."
-                        .formatted(
-                                it.expected(),
-                                it.worth()
-                                        .map(" past the %s worth having"::formatted)
-                                        .orElse(""),
-                                Written.percent(it.power()),
-                                it.scatter(),
-                                it.from()))
+                .map(it -> "Found with a chance of %s, reckoned with: %s."
+                        .formatted(Written.percent(it.power()), it.words()))
                 .findFirst()
                 .orElse("");
     }
