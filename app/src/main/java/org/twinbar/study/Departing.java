@@ -11,12 +11,12 @@ import java.util.Optional;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.planning.Placed;
 import org.twinbar.planning.Series;
-import org.twinbar.treatment.Waiting;
 import org.twinbar.store.Entry;
 import org.twinbar.study.judged.Change;
 import org.twinbar.study.judged.Claim;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.Plan;
+import org.twinbar.treatment.Waiting;
 
 /** Looks, entry by entry, for what departs from a plan that was sealed. */
 final class Departing {

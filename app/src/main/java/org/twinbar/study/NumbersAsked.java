@@ -5,12 +5,12 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.twinbar.finding.Figures;
 import org.twinbar.study.calculation.Asking;
 import org.twinbar.study.judged.Asked;
 import org.twinbar.study.judged.Asked.Term;
 import org.twinbar.study.judged.Claim;
 import org.twinbar.study.judged.Ordered;
-import org.twinbar.finding.Figures;
 
 /**
  * What a person says who asks how many specimens to make, in their own words.

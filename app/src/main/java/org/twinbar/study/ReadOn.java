@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.method.Input;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.table.Presets;
 
 /** What a test is read on: the instruments that somebody chose, else the only one of a kind. */
 public final class ReadOn {

@@ -17,8 +17,8 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Words;
 import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
-import org.twinbar.study.KeptInstrument;
 import org.twinbar.study.ReadOn;
+import org.twinbar.study.bench.KeptInstrument;
 
 /**
  * What a test asks for, as fields: what is answered once, and what is read on each specimen.

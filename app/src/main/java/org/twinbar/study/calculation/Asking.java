@@ -24,7 +24,7 @@ public final class Asking {
     /** What is expected of a rate, in words that can't be taken for the time. */
     public static final String SLOWER = "slower";
 
-    static final String FASTER = "faster";
+    public static final String FASTER = "faster";
 
     /** Of a yes or no: the level that "yes" clears. */
     private static final double YES = 1;
