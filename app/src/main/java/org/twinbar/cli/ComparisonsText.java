@@ -227,14 +227,25 @@ final class ComparisonsText {
     }
 
     private static String effect(Found found) {
-        return "%s %s, %s interval %s to %s (%s)"
+        if (found.estimate() instanceof Amount.None none) {
+            return "no %s: %s".formatted(found.kind().word(), none.reason());
+        }
+        return "%s %s, %s (%s)"
                 .formatted(
-                        found.kind().word(),
-                        four(found.estimate()),
-                        Written.percent(found.level()),
-                        four(found.low()),
-                        four(found.high()),
-                        found.method());
+                        found.kind().word(), four(found.estimate()), ends(found), found.method());
+    }
+
+    private static String ends(Found found) {
+        String interval = Written.percent(found.level()) + " interval ";
+        if (found.low().isKnown() && found.high().isKnown()) {
+            return interval + four(found.low()) + " to " + four(found.high());
+        }
+        if (found.low().isKnown()) {
+            return interval + four(found.low()) + " or more";
+        }
+        return found.high().isKnown()
+                ? interval + four(found.high()) + " or less"
+                : "no interval: " + four(found.low());
     }
 
     private static String beside(Beside beside) {

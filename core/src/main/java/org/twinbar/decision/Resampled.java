@@ -16,6 +16,7 @@ record Resampled(Question question) {
     /** Enough to see whether a verdict stands, few enough not to be waited for. */
     private static final int RESAMPLES = 10_000;
 
+    private static final int FEWEST_TO_RESAMPLE = 3;
     private static final int SPLITS = 20_000;
     private static final int DRAWS = 9_999;
 
@@ -26,10 +27,16 @@ record Resampled(Question question) {
         return groups(judged).map(groups -> interval(quick, groups));
     }
 
-    /** Returns the BCa interval; none where values of a ratio aren't above zero. */
+    /**
+     * Returns the BCa interval; none where values of a ratio aren't above zero, or a group has two:
+     * a resample of two values has three means, and says nothing of the next value.
+     */
     Optional<BootstrapInterval> bootstrap(Judge.Judged judged) {
         Bootstrap quick = Bootstrap.seeded(question.seed()).withResamples(RESAMPLES);
-        return groups(judged).map(groups -> interval(quick, groups));
+        return groups(judged)
+                .filter(groups -> Math.min(groups.treatedCount(), groups.controlCount())
+                        >= FEWEST_TO_RESAMPLE)
+                .map(groups -> interval(quick, groups));
     }
 
     private PermutationInterval interval(Permutation permutation, TwoGroups groups) {

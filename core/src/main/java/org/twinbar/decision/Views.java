@@ -19,7 +19,11 @@ record Views(Judge judge, Sample treated, Sample control, Judge.Judged judged) {
     /** Beyond it the count of all choices of ranks takes longer than its say is worth. */
     private static final int MOST_FOR_PAIRS = 60;
 
+    /** However one looks, a treatment can't be told from the one run that it was made in. */
     List<Standing.View> all() {
+        if (judged.layout() == Layout.CONFOUNDED) {
+            return List.of();
+        }
         List<Standing.View> views = new ArrayList<>();
         withoutDoubted(views);
         withAndWithoutBlocks(views);

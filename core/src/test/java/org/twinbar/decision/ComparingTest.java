@@ -215,6 +215,8 @@ class ComparingTest {
             Comparison comparison = compare(STRONGER, specimens);
             assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
             assertThat(codes(comparison)).contains("treatment-is-block");
+            // No other way of looking may say "supported" of what can't be told.
+            assertThat(comparison.standing().views()).isEmpty();
             assertThat(comparison.reasons())
                     .anyMatch(
                             reason -> reason.contains("can't be told from what the print run did"));
