@@ -202,13 +202,14 @@ final class CompareCommand implements Callable<Integer> {
     private Comparisons.Outcome outcome(Source source) {
         String text = new String(source.bytes(), StandardCharsets.UTF_8);
         if (text.stripLeading().startsWith("{")) {
-            return Comparisons.ofJson(source.name(), text, asked(), group);
+            return Comparisons.ofJson(
+                    source.name(), text, asked(), group, context.methods().get());
         }
         Table table = Table.read(source, reading.readAs());
         if (reading.explain) {
             context.terminal().say(table.explanation());
         }
-        return Comparisons.of(table, asked(), group);
+        return Comparisons.of(table, asked(), group, context.methods().get());
     }
 
     private Asked asked() {

@@ -41,6 +41,14 @@ final class ComparisonsJson {
                     }
                 });
             }
+            if (!outcome.unmade().isEmpty()) {
+                json.list("unanswered", list -> {
+                    for (Comparisons.Unmade one : outcome.unmade()) {
+                        list.object(it -> it.object("by", by -> by.texts(one.by()))
+                                .put("reason", one.reason()));
+                    }
+                });
+            }
             json.put("seed", outcome.seed());
         });
     }

@@ -34,6 +34,8 @@ final class ComparisonsText {
             text.append(one(one, details)).append('\n');
             one.comparison().context().alike().forEach(it -> crossed.add(it.words()));
         }
+        outcome.unmade().forEach(it -> text.append(wrapped(it.reason(), "")));
+        text.append(outcome.unmade().isEmpty() ? "" : "\n");
         crossed.forEach(it -> text.append(wrapped(it, "")));
         text.append(crossed.isEmpty() ? "" : "\n");
         if (details && !outcome.comparisons().isEmpty()) {

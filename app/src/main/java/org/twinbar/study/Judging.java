@@ -23,9 +23,11 @@ import org.twinbar.finding.Finding;
 import org.twinbar.method.Description;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
+import org.twinbar.method.Words;
 import org.twinbar.method.Yield;
 import org.twinbar.study.MakingState.For;
 import org.twinbar.study.bench.KeptCalibration;
+import org.twinbar.study.calculation.Apart;
 import org.twinbar.study.calculation.Asking;
 import org.twinbar.study.calculation.Calculated;
 import org.twinbar.study.calculation.Calculation;
@@ -273,9 +275,18 @@ final class Judging {
         Subject subject = new Subject(
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
-        List<Property> properties = description(question.method()).properties();
+        Description description = description(question.method());
+        List<Property> properties = description.properties();
+        Apart apart = Comparisons.averages(measurable)
+                ? Observing.apart(words(description, property), tested, property, asked)
+                : Apart.NOTHING;
+        Asked within = apart.part(asked);
         Comparisons.Outcome outcome = Comparisons.of(
-                measurable, property.column(), Observing.parts(tested, property, asked), asked);
+                measurable,
+                property.column(),
+                Observing.parts(tested, property, within),
+                within,
+                apart);
         long treated = outcome.comparisons().stream()
                 .map(it -> it.comparison().treated().name())
                 .distinct()
@@ -289,7 +300,7 @@ final class Judging {
             answers.add(new Answer.Compared(
                     name(
                             question,
-                            parted.by(),
+                            apart.inWords(parted.by()),
                             treated > 1 ? comparison.treated().name() : ""),
                     question.method(),
                     property,
@@ -298,14 +309,27 @@ final class Judging {
         }
         for (Comparisons.Lined lined : outcome.lines()) {
             answers.add(new Answer.Lined(
-                    name(question, lined.by(), "over " + lined.trend().amount().label()),
+                    name(
+                            question,
+                            apart.inWords(lined.by()),
+                            "over " + lined.trend().amount().label()),
                     question.method(),
                     property,
                     asked.where(lined.by()).where(),
                     asked.said(Asked.Term.CONTROL),
                     lined.trend()));
         }
+        outcome.unmade()
+                .forEach(it -> answers.add(new Answer.Unanswered(
+                        name(question, apart.inWords(it.by()), ""), it.reason())));
         return answers;
+    }
+
+    /** Results that came as a table are told what they are by their column alone. */
+    private List<Words> words(Description description, Property property) {
+        return description.name().equals(TestSheet.OF_RESULTS)
+                ? Apart.ofColumn(methods, property.column())
+                : description.words();
     }
 
     private Description description(String method) {

@@ -15,8 +15,8 @@ public final class Mixed {
 
     static final Finding.Kind MIXED = Finding.Kind.warning(
             "mixed-specimens",
-            "%s differs between the specimens (%s); a mean over them is of nothing, so compare them"
-                    + " separately, by %s.");
+            "%s differs between the specimens (%s); a mean over them is of nothing, so means are"
+                    + " compared within each alone.");
     static final Finding.Kind GROUP_IS_BLOCK = Finding.Kind.warning(
             "group-is-block",
             "No two groups have one %s in common (%s), so what the treatment did can't be told from what"
@@ -47,7 +47,7 @@ public final class Mixed {
                             TreeMap::new,
                             Collectors.mapping(Noted::group, Collectors.toList())));
             if (words.mean() == Words.Mean.APART && groups.size() > 1) {
-                found.add(MIXED.with(words.label(), counts(groups), words.name()));
+                found.add(MIXED.with(words.label(), counts(groups)));
             } else if (words.mean() == Words.Mean.BLOCK && isEachGroupAlone(groups)) {
                 found.add(GROUP_IS_BLOCK.with(words.name().replace('_', ' '), holds(groups)));
             }

@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.twinbar.decision.Alike;
 import org.twinbar.decision.Comparing;
 import org.twinbar.decision.Comparison;
 import org.twinbar.decision.Crossing;
+import org.twinbar.decision.Effect;
 import org.twinbar.decision.Observation;
 import org.twinbar.decision.Question;
 import org.twinbar.decision.QuestionException;
@@ -19,6 +21,8 @@ import org.twinbar.decision.Subject;
 import org.twinbar.decision.Trend;
 import org.twinbar.decision.Trending;
 import org.twinbar.exchange.Table;
+import org.twinbar.finding.Finding;
+import org.twinbar.method.Methods;
 import org.twinbar.study.judged.Asked;
 import org.twinbar.study.judged.Asked.Term;
 import org.twinbar.study.judged.Ordered;
@@ -33,12 +37,26 @@ public final class Comparisons {
      *
      * @param comparisons in the order in which the table names groups and values
      * @param lines over amounts, where they were asked for
+     * @param unmade what could not be compared, since it shares a mean with nothing
      * @param seed of everything that was drawn at random
      */
-    public record Outcome(List<Parted> comparisons, List<Lined> lines, long seed) {
+    public record Outcome(
+            List<Parted> comparisons, List<Lined> lines, List<Unmade> unmade, long seed) {
         public Outcome {
             comparisons = List.copyOf(comparisons);
             lines = List.copyOf(lines);
+            unmade = List.copyOf(unmade);
+        }
+    }
+
+    /**
+     * Specimens that nothing could be compared of.
+     *
+     * @param by column and value, in the order asked for
+     */
+    public record Unmade(Map<String, String> by, String reason) {
+        public Unmade {
+            by = Ordered.copy(by);
         }
     }
 
@@ -71,31 +89,67 @@ public final class Comparisons {
      *
      * @param asked what is asked; its property names a column
      * @param groups the column that holds the groups
+     * @param methods tell what of the table must not share a mean, such as types of break
      * @throws org.twinbar.exchange.InputException where a column or a value can't be read
      * @throws QuestionException where it can't be asked so
      */
-    public static Outcome of(Table table, Asked asked, String groups) {
-        return of(ResultTable.of(table), asked, groups);
+    public static Outcome of(Table table, Asked asked, String groups, Methods methods) {
+        return of(ResultTable.of(table), asked, groups, methods);
     }
 
-    /** As {@link #of(Table, Asked, String)}, from what {@code calculate --json} wrote. */
-    public static Outcome ofJson(String name, String json, Asked asked, String groups) {
-        return of(ResultTable.ofJson(name, json), asked, groups);
+    /** As for a table, from what {@code calculate --json} wrote. */
+    public static Outcome ofJson(
+            String name, String json, Asked asked, String groups, Methods methods) {
+        return of(ResultTable.ofJson(name, json), asked, groups, methods);
     }
 
-    private static Outcome of(ResultTable results, Asked asked, String groups) {
-        ResultTable.Values values = results.values(asked, groups);
-        Subject subject = Subject.of(values.label(), values.unit());
-        Question question = Asking.question(asked, subject, values.scale());
-        return of(question, values.header(), values.parts(), asked);
+    private static Outcome of(ResultTable results, Asked asked, String groups, Methods methods) {
+        ResultTable.Values whole = results.values(asked, groups);
+        Subject subject = Subject.of(whole.label(), whole.unit());
+        Question question = Asking.question(asked, subject, whole.scale());
+        Apart apart = averages(question)
+                ? results.apart(Apart.ofColumn(methods, whole.header()), whole.header(), asked)
+                : Apart.NOTHING;
+        Asked parted = apart.part(asked);
+        List<Part> parts = apart.isNothing()
+                ? whole.parts()
+                : results.values(parted, groups).parts();
+        return of(question, whole.header(), parts, parted, apart);
     }
 
-    /** Answers a question of parts, each with its own comparisons and its own line. */
-    public static Outcome of(Question question, String value, List<Part> parts, Asked asked) {
+    /** Returns whether a question is answered by means. */
+    public static boolean averages(Question question) {
+        return question.effect() == Effect.RATIO || question.effect() == Effect.DIFFERENCE;
+    }
+
+    /**
+     * Answers a question of parts, each with its own comparisons and its own line.
+     *
+     * @param apart what keeps the parts out of one mean, beside what the question parts by
+     */
+    public static Outcome of(
+            Question question, String value, List<Part> all, Asked asked, Apart apart) {
         boolean lineAlone = asked.said(Term.TREND).isPresent()
                 && asked.said(Term.CONTROL).isEmpty()
                 && question.level().isEmpty();
-        List<Parted> parted = lineAlone ? List.of() : compare(question, value, parts, asked);
+        List<Unmade> unmade = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
+        for (Part part : all) {
+            Optional<String> reason = apart.unanswered(part, asked.said(Term.CONTROL));
+            reason.ifPresent(why -> unmade.add(new Unmade(part.by(), why)));
+            if (reason.isEmpty()) {
+                parts.add(part);
+            }
+        }
+        if (parts.isEmpty()) {
+            throw new QuestionException(
+                    unmade.stream().map(Unmade::reason).collect(Collectors.joining(" ")));
+        }
+        List<Parted> parted = lineAlone
+                ? List.of()
+                : apart.isNothing()
+                        ? compare(question, value, parts, asked)
+                        : compareApart(question, value, parts, asked, apart, apart.findings(all));
         List<Lined> lines = new ArrayList<>();
         for (Part part : parts) {
             part.amounts()
@@ -108,7 +162,25 @@ public final class Comparisons {
                                     amounts.given(),
                                     amounts.without()))));
         }
-        return new Outcome(parted, lines, question.seed());
+        return new Outcome(parted, lines, unmade, question.seed());
+    }
+
+    /** Compares within each level of what keeps specimens apart, and says so with each. */
+    private static List<Parted> compareApart(
+            Question question,
+            String value,
+            List<Part> parts,
+            Asked asked,
+            Apart apart,
+            List<Finding> said) {
+        List<Parted> parted = new ArrayList<>();
+        for (Part part : parts) {
+            Asked here = asked.treated(apart.treated(part, asked, asked.said(Term.CONTROL)));
+            for (Comparison comparison : compare(question, part.observations(), here)) {
+                parted.add(new Parted(value, part.by(), comparison.doubted(said)));
+            }
+        }
+        return parted;
     }
 
     private static List<Parted> compare(

@@ -11,6 +11,7 @@ import org.twinbar.decision.Observed;
 import org.twinbar.decision.QuestionException;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.method.Property;
+import org.twinbar.method.Words;
 import org.twinbar.method.Yield;
 import org.twinbar.quantity.Numbers;
 import org.twinbar.quantity.QuantityException;
@@ -61,6 +62,24 @@ public final class Observing {
                             its.stream().map(it -> amount(it, column)).toList()))));
         });
         return parts.isEmpty() ? List.of(new Part(Map.of(), List.of(), Optional.empty())) : parts;
+    }
+
+    /**
+     * Returns what keeps the specimens of a question out of one mean; those that were left out are
+     * in none.
+     */
+    public static Apart apart(
+            List<Words> candidates,
+            List<JudgedSpecimen> specimens,
+            Property property,
+            Asked asked) {
+        return Apart.among(
+                candidates,
+                about(specimens, asked).stream()
+                        .filter(JudgedSpecimen::counts)
+                        .map(it -> new Apart.Specimen(it.factors(), observed(it, property)))
+                        .toList(),
+                asked);
     }
 
     /**

@@ -12,6 +12,7 @@ import org.twinbar.exchange.Place;
 import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.Table;
 import org.twinbar.method.Property.Scale;
+import org.twinbar.method.Words;
 import org.twinbar.quantity.Labelled;
 import org.twinbar.quantity.Unit;
 import org.twinbar.study.judged.Asked;
@@ -122,6 +123,21 @@ record ResultTable(String name, List<String> headers, List<ResultRow> rows) {
                 unit,
                 scale(value, unit, event, parts),
                 parts);
+    }
+
+    /** Returns what keeps the rows of a question out of one mean. */
+    Apart apart(List<Words> candidates, String value, Asked asked) {
+        List<Words> here =
+                candidates.stream().filter(it -> headers.contains(it.name())).toList();
+        Optional<String> event = asked.said(Term.EVENT).map(it -> header(it, "event"));
+        Map<String, String> where = new LinkedHashMap<>();
+        asked.where().forEach((column, level) -> where.put(header(column, "where"), level));
+        List<Apart.Specimen> specimens = rows.stream()
+                .filter(row -> where.entrySet().stream()
+                        .allMatch(it -> row.text(it.getKey()).equals(it.getValue())))
+                .map(row -> new Apart.Specimen(row.cells(), row.observed(value, event)))
+                .toList();
+        return Apart.among(here, specimens, asked);
     }
 
     private Scale scale(String value, Unit unit, Optional<String> event, List<Part> parts) {

@@ -16,10 +16,13 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.ReadAs;
 import org.twinbar.exchange.Source;
 import org.twinbar.exchange.Table;
+import org.twinbar.method.Methods;
 import org.twinbar.study.judged.Asked;
 import org.twinbar.study.judged.Asked.Term;
 
 class ComparisonsTest {
+
+    private static final Methods METHODS = Methods.builtIn();
 
     private static final Asked STRONGER = Asked.of("strength_MPa").with(Term.CONTROL, "plain");
     private static final String BARS = "specimen,group,orientation,strength_MPa\n"
@@ -118,16 +121,16 @@ class ComparisonsTest {
                 + row("3", "plain", "{\"reason\":\"it slipped\"}") + ","
                 + row("4", "coated", "{\"value\":60}") + ","
                 + row("5", "coated", "{\"value\":61}") + "]}";
-        Comparison comparison = Comparisons.ofJson("r.json", json, STRONGER, "group")
+        Comparison comparison = Comparisons.ofJson("r.json", json, STRONGER, "group", METHODS)
                 .comparisons()
                 .get(0)
                 .comparison();
         assertThat(comparison.control().orElseThrow().n()).isEqualTo(2);
         assertThat(comparison.treated().n()).isEqualTo(2);
-        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{", STRONGER, "group"))
+        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{", STRONGER, "group", METHODS))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("r.json");
-        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{}", STRONGER, "group"))
+        assertThatThrownBy(() -> Comparisons.ofJson("r.json", "{}", STRONGER, "group", METHODS))
                 .hasMessageContaining("'results'");
     }
 
@@ -196,6 +199,6 @@ class ComparisonsTest {
 
     private static List<Comparisons.Parted> compare(String text, Asked asked, List<String> by) {
         Table table = Table.read(Source.of("bars.csv", text.getBytes(UTF_8)), ReadAs.found());
-        return Comparisons.of(table, asked.by(by), "group").comparisons();
+        return Comparisons.of(table, asked.by(by), "group", METHODS).comparisons();
     }
 }

@@ -68,7 +68,8 @@ class GivenResultsTest {
         var direct = Comparisons.of(
                         TableFile.read(Upload.of("t.csv", TABLE.getBytes(UTF_8))),
                         asked("load_N").with(Asked.Term.BLOCK, "print_run"),
-                        "coat")
+                        "coat",
+                        Methods.builtIn())
                 .comparisons()
                 .get(0)
                 .comparison();
