@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
@@ -101,7 +102,7 @@ final class Draft {
     void test(StudyFile.Test test, Handed handed) {
         String method = test.sheet().method();
         if (!test.sheet().isOfResults()) {
-            Calculation.method(methods, method);
+            OwnMethods.named(methods, method);
         }
         if (state().test(method).isPresent()) {
             throw new InputException(

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.calculation.EarlierShare;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -140,7 +141,7 @@ public final class HowMany {
         if (method.isEmpty()) {
             return Optional.empty();
         }
-        TestMethod test = Calculation.method(methods, method.get());
+        TestMethod test = OwnMethods.named(methods, method.get());
         Optional<String> name = asked.said(Wish.PROPERTY);
         if (name.isEmpty()) {
             return Optional.of(test.description().properties().get(0));
@@ -286,7 +287,7 @@ public final class HowMany {
     }
 
     private Optional<Scatter> usual(Property known) {
-        for (Answering each : Calculation.method(methods, method()).answering()) {
+        for (Answering each : OwnMethods.named(methods, method()).answering()) {
             boolean same = each.property().equals(known)
                     || each.property().family().equals(known.family());
             OptionalDouble usual = each.usualScatter();

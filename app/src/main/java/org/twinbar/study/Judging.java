@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.bench.KeptReference;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -257,7 +258,7 @@ final class Judging {
         Optional<State.KeptTest> test = state.test(question.method());
         if (test.isEmpty()) {
             if (!question.method().equals(TestSheet.OF_RESULTS)) {
-                Calculation.method(methods, question.method());
+                OwnMethods.named(methods, question.method());
             }
             return List.of(new Answer.Unanswered(
                     question.name(),

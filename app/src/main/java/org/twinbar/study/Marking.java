@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,7 +85,7 @@ public final class Marking {
 
     private static MovedMarks.Of mark(Draft draft, State state, On on) {
         Description description =
-                Calculation.method(draft.methods(), on.method()).description();
+                OwnMethods.named(draft.methods(), on.method()).description();
         List<String> names = description.marks().stream().map(Mark::name).toList();
         if (!names.contains(on.mark())) {
             throw new InputException("the %s test has no mark '%s' among %s%s"
@@ -116,7 +117,7 @@ public final class Marking {
 
     private static double[] along(Draft draft, On on, Curve curve) {
         List<Channel> channels =
-                Calculation.method(draft.methods(), on.method()).description().channels();
+                OwnMethods.named(draft.methods(), on.method()).description().channels();
         Map<Channel, double[]> read = CurveFile.read(
                         Upload.of(curve.file().name(), draft.bytes(curve.file())),
                         ReadAs.found(),

@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.calculation.AlikeValues;
 import org.twinbar.study.calculation.EarlierShare;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -71,7 +72,7 @@ public final class Plans {
     }
 
     static void keep(Draft draft, Plan plan, Optional<String> why) {
-        plan.series().forEach(series -> Calculation.method(draft.methods(), series.method()));
+        plan.series().forEach(series -> OwnMethods.named(draft.methods(), series.method()));
         MakingState before = draft.state().making();
         if (before.sealed() && why.filter(it -> !it.isBlank()).isEmpty()) {
             throw new InputException("the plan is sealed: a change of it needs its reason");
@@ -206,7 +207,7 @@ public final class Plans {
      */
     public String table(StudyName study, TestSheet sheet) {
         MakingState state = workspace.state(study).making();
-        TestMethod method = Calculation.method(workspace.methods(), sheet.method());
+        TestMethod method = OwnMethods.named(workspace.methods(), sheet.method());
         return new PlannedTable(planned(state), method, sheet.set().keySet()).csv();
     }
 

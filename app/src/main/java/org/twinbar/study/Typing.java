@@ -1,5 +1,6 @@
 package org.twinbar.study;
 
+import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.Duration;
@@ -106,7 +107,7 @@ public final class Typing {
                 .orElseThrow(
                         () -> new InputException("the study has no %s test".formatted(method)));
         byte[] bytes = store.files().read(new Digest(test.table().sha256()));
-        Description description = Calculation.method(methods, method).description();
+        Description description = OwnMethods.named(methods, method).description();
         Table table = TableFile.read(Upload.of(test.table().name(), bytes));
         return new At(state, test, TypedTest.of(state, test, description, table), table);
     }

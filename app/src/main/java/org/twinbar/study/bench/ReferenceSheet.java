@@ -1,5 +1,6 @@
 package org.twinbar.study.bench;
 
+import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -46,7 +47,7 @@ public record ReferenceSheet(String name, String method, String property, int fi
             throw new InputException("%s values should set the limits of '%s', at least %s must"
                     .formatted(first, name, Drift.FEWEST));
         }
-        var description = Calculation.method(methods, method).description();
+        var description = OwnMethods.named(methods, method).description();
         var columns = description.properties().stream().map(Property::column).toList();
         Property found = description
                 .property(property)

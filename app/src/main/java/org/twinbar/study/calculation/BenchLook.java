@@ -1,5 +1,6 @@
 package org.twinbar.study.calculation;
 
+import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +61,7 @@ public final class BenchLook {
     /** Looks with the readings of the method's worked example. */
     public static BenchAnswer of(Methods methods, BenchAsk ask, Shelf shelf) {
         String name = ask.sheet().method();
-        TestMethod method = Calculation.method(methods, name);
+        TestMethod method = OwnMethods.named(methods, name);
         WorkedExample example = WorkedExample.of(name)
                 .orElseThrow(() -> new InputException(
                         "'%s' has no worked example; give a table of typical specimens"
@@ -75,7 +76,7 @@ public final class BenchLook {
      */
     public static BenchAnswer of(
             Methods methods, BenchAsk ask, Shelf shelf, Upload specimens, Handed curves) {
-        TestMethod method = Calculation.method(methods, ask.sheet().method());
+        TestMethod method = OwnMethods.named(methods, ask.sheet().method());
         return of(method, ask, shelf, specimens, curves, false);
     }
 

@@ -1,5 +1,6 @@
 package org.twinbar.study.calculation;
 
+import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -107,7 +108,7 @@ public final class Calculation {
      */
     public static Calculation of(Methods methods, TestSheet sheet) {
         return new Calculation(
-                method(methods, sheet.method()),
+                OwnMethods.named(methods, sheet.method()),
                 sheet,
                 (name, from, wanted) -> {
                     throw from.refuse("the curve '%s' is not here".formatted(name));
@@ -117,14 +118,6 @@ public final class Calculation {
                 code -> Map.of(),
                 Drawing.KEEP_CURVES,
                 Progress.SILENT);
-    }
-
-    public static TestMethod method(Methods methods, String name) {
-        List<String> names =
-                methods.all().stream().map(it -> it.description().name()).toList();
-        return methods.named(name)
-                .orElseThrow(() -> new InputException("there is no method '%s' among %s%s"
-                        .formatted(name, String.join(", ", names), Spelling.hint(name, names))));
     }
 
     /** Returns the calculation that finds its curves here. */

@@ -1,5 +1,6 @@
 package org.twinbar.study.calculation;
 
+import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,7 +62,7 @@ public final class SeriesForClaims {
     /** The shape that is usual for what is asked, else for anything that the test answers. */
     private static String shape(Claim.Question question, Methods methods) {
         List<Answering> answering =
-                Calculation.method(methods, question.method()).answering();
+                OwnMethods.named(methods, question.method()).answering();
         Optional<Answering> asked = answering.stream()
                 .filter(each -> each.property().name().equals(question.asked().property()))
                 .findFirst();

@@ -112,6 +112,19 @@ public final class OwnMethods {
     }
 
     /**
+     * Returns the method of this name, a person's own among them.
+     *
+     * @throws InputException where there is none
+     */
+    public static TestMethod named(Methods methods, String name) {
+        List<String> names =
+                methods.all().stream().map(it -> it.description().name()).toList();
+        return methods.named(name)
+                .orElseThrow(() -> new InputException("there is no method '%s' among %s%s"
+                        .formatted(name, String.join(", ", names), Spelling.hint(name, names))));
+    }
+
+    /**
      * Returns the methods with a person's own among them.
      *
      * @throws InputException where two methods have one name
