@@ -10,6 +10,7 @@ import org.twinbar.exchange.Table;
 import org.twinbar.store.Digest;
 import org.twinbar.store.RawFiles;
 import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.picture.FilmSheet;
 import org.twinbar.study.table.Columns;
 import org.twinbar.study.table.Corrections;
 import org.twinbar.study.table.TableFile;

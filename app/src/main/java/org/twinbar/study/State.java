@@ -34,6 +34,7 @@ import org.twinbar.study.judged.Photo;
 import org.twinbar.study.judged.Publication;
 import org.twinbar.study.judged.Reading;
 import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.OnPicture;
 
 /** What the entries on a study come to. */
 final class State {

@@ -4,6 +4,7 @@ import org.twinbar.study.table.OnPicture;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import org.twinbar.study.table.OnPicture;
 
 /**
  * What a person typed into one field, and what they knew when they did.

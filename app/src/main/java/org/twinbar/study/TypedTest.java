@@ -29,6 +29,7 @@ import org.twinbar.study.judged.Photo;
 import org.twinbar.study.judged.Registered;
 import org.twinbar.study.table.Columns;
 import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.OnPicture;
 import org.twinbar.study.table.Presets;
 import org.twinbar.study.table.SpecimenRow;
 

@@ -13,8 +13,8 @@ import org.twinbar.picture.Between;
 import org.twinbar.picture.FilmClock;
 import org.twinbar.quantity.Unit;
 import org.twinbar.report.Written;
-import org.twinbar.study.FilmSheet;
-import org.twinbar.study.PictureSheet;
+import org.twinbar.study.picture.FilmSheet;
+import org.twinbar.study.picture.PictureSheet;
 
 /**
  * What the places that were set on a picture come to, in sentences, as the page's script puts them

@@ -12,8 +12,6 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.picture.View;
 import org.twinbar.report.Written;
 import org.twinbar.study.Act;
-import org.twinbar.study.FilmSheet;
-import org.twinbar.study.PictureSheet;
 import org.twinbar.study.Picturing;
 import org.twinbar.study.Typed;
 import org.twinbar.study.TypedReading;
@@ -21,6 +19,8 @@ import org.twinbar.study.TypedReading.Doubt;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.picture.FilmSheet;
+import org.twinbar.study.picture.PictureSheet;
 
 /**
  * Measuring on a picture or a film. The browser opens the file and sends places alone; what they

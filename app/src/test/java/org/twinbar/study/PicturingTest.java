@@ -29,6 +29,8 @@ import org.twinbar.study.file.TestSheet;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.JudgedStudy;
 import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.picture.FilmSheet;
+import org.twinbar.study.picture.PictureSheet;
 import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.Upload;
 import org.twinbar.uncertainty.Source;

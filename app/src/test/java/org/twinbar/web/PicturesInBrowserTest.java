@@ -286,8 +286,10 @@ class PicturesInBrowserTest {
         browser.size(390);
         browser.picture("film-390");
         Yield onset = onset("O1");
-        assertThat(onset).isInstanceOfSatisfying(
-                Yield.Fitted.class, fitted -> assertThat(fitted.value()).isCloseTo(50, within(2.0)));
+        assertThat(onset)
+                .isInstanceOfSatisfying(
+                        Yield.Fitted.class,
+                        fitted -> assertThat(fitted.value()).isCloseTo(50, within(2.0)));
     }
 
     @Test
@@ -320,8 +322,8 @@ class PicturesInBrowserTest {
         browser.seen(By.id("file"));
         try (InputStream script = PicturesInBrowserTest.class.getResourceAsStream("made-film.js")) {
             assertThat(script).isNotNull();
-            browser.driver()
-                    .executeAsyncScript(new String(script.readAllBytes(), UTF_8), frames, 25, 30, 3);
+            String words = new String(script.readAllBytes(), UTF_8);
+            browser.driver().executeAsyncScript(words, frames, 25, 30, 3);
         }
         browser.seen(By.id("filmed"));
     }

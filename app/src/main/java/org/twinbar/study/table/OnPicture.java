@@ -62,6 +62,7 @@ public record OnPicture(
         return Math.sqrt(own * own + shared * shared);
     }
 
+    /** Returns what an entry says of the picture it was read on; most say nothing of one. */
     public static Optional<OnPicture> read(JsonNode entry) {
         JsonNode json = entry.path("picture");
         return json.isObject()
@@ -77,6 +78,7 @@ public record OnPicture(
                 : Optional.empty();
     }
 
+    /** Adds it to what an entry says. */
     public void into(ObjectNode entry) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         scale.ifPresent(name -> json.put("scale", name));

@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.picture;
 
 import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -19,6 +19,7 @@ import org.twinbar.picture.FilmClock;
 import org.twinbar.picture.Sighted;
 import org.twinbar.picture.Spot;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.table.OnPicture;
 
 /** What a person set on a film: when its frames were taken, what was read and marked on them. */
 public final class FilmSheet {

@@ -1,4 +1,4 @@
-package org.twinbar.study;
+package org.twinbar.study.picture;
 
 import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -18,6 +18,7 @@ import org.twinbar.picture.Spot;
 import org.twinbar.picture.View;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
+import org.twinbar.study.table.OnPicture;
 import org.twinbar.study.table.TypedNumber;
 
 /**
