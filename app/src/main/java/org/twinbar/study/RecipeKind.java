@@ -25,7 +25,7 @@ public enum RecipeKind {
                     number("limit", "The ratio may be off by", "%", "2"),
                     number("life", "Working life on the data sheet", "min", "")
                             .noted("For 100 g in a cup."),
-                    number("life_at", "at", "°C", "23"),
+                    number("life_at", "The data sheet says so at", "°C", "23"),
                     number("thinner", "Thinner, by volume of the mix", "%", ""),
                     number("thinner_density", "Density of the thinner", "g/cm³", ""),
                     number("cured_density", "Density of the cured film", "g/cm³", ""),
@@ -37,15 +37,15 @@ public enum RecipeKind {
                     number("coats", "Coats", "", "1"),
                     number("recoat_from", "The next coat follows after", "h", "2")
                             .noted("While tacky; common practice, the data sheet goes before it."),
-                    number("recoat_to", "and before", "h", "6"),
+                    number("recoat_to", "but no later than", "h", "6"),
                     number("cure", "It cures for", "h", "168"),
-                    number("cure_at", "at", "°C", "23"))),
+                    number("cure_at", "It cures at", "°C", "23"))),
     ANNEALING(
             "annealing",
             "Annealing in an oven",
             List.of(
                     number("hold", "Hold at", "°C", ""),
-                    number("minutes", "for", "min", ""),
+                    number("minutes", "Hold for", "min", ""),
                     number("start", "The oven begins at", "°C", "20"),
                     number("ramp", "It heats by", "°C/min", "1"),
                     number("cool", "It cools by", "°C/min", "0.5"))),
@@ -65,7 +65,7 @@ public enum RecipeKind {
             "Dyeing in a bath",
             List.of(
                     number("bath", "The bath is at", "°C", ""),
-                    number("minutes", "for", "min", ""),
+                    number("minutes", "Kept in it for", "min", ""),
                     number("airing", "Dried for", "h", "48"))),
     OTHER(
             "other",

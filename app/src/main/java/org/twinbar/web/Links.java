@@ -43,6 +43,31 @@ public final class Links {
         return study(study) + "/curves/" + path(specimen);
     }
 
+    /** Returns where treatments show how far they are, and what may be tested. */
+    public static String treating(StudyName study) {
+        return study(study) + "/treating";
+    }
+
+    /** Returns where a group's recipe is chosen. */
+    public static String recipe(StudyName study, String group) {
+        return study(study) + "/recipe?group=" + encoded(group);
+    }
+
+    /** Returns where the steps of a group's recipe are done. */
+    public static String steps(StudyName study, String group) {
+        return study(study) + "/steps?group=" + encoded(group);
+    }
+
+    /** Returns where a coat is reckoned. */
+    public static String coat(StudyName study) {
+        return study(study) + "/coat";
+    }
+
+    /** Returns where the conditions of claims stand that no bench can settle. */
+    public static String conditions(StudyName study) {
+        return study(study) + "/conditions";
+    }
+
     /** Returns where a mix is weighed out. */
     public static String weigh(StudyName study) {
         return study(study) + "/mix";

@@ -16,15 +16,17 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
+import org.twinbar.instrument.Kind;
 import org.twinbar.report.Written;
 import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
 import org.twinbar.study.MixSheet;
+import org.twinbar.study.RecipeKind;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.MixMade;
-import org.twinbar.study.judged.Registered;
-import org.twinbar.study.judged.StudyName;
 import org.twinbar.treatment.Component;
 import org.twinbar.treatment.Recipe;
 import org.twinbar.treatment.TreatmentException;
@@ -62,7 +64,15 @@ public final class MixPages {
         if (alike.isPresent()) {
             form = like(alike.get(), form.text(NUMBER));
         }
-        show(request, study, withMore(form), Amiss.NOTHING);
+        show(request, study, withMore(fromRecipe(form)), Amiss.NOTHING);
+    }
+
+    private Form fromRecipe(Form form) {
+        return workspace.recipes().all(RecipeKind.MIX).stream()
+                .filter(each -> form.is("recipe", each.id().toString()))
+                .findFirst()
+                .map(each -> RecipePages.filled(form, each.sheet()).with("recipe", ""))
+                .orElse(form);
     }
 
     /** Gives a component that is poured again a field of its own. */
@@ -83,6 +93,9 @@ public final class MixPages {
         Form shown = form.said(NUMBER).isPresent()
                 ? form
                 : form.with(NUMBER, Integer.toString(nextMix(making)));
+        if (shown.said(MixForm.STEP).isEmpty() && form.fields().isEmpty()) {
+            shown = withScale(shown);
+        }
         Optional<MixView> view = Optional.empty();
         Amiss amiss = refused;
         try {
@@ -101,8 +114,18 @@ public final class MixPages {
         with.put("view", view);
         with.put("poured", MixForm.poured(new Filled(form.fields()), components));
         with.put("act", UUID.randomUUID().toString());
+        with.put("kept", workspace.recipes().all(RecipeKind.MIX));
         with.put("noted", isNoted(making, shown.text(NUMBER)));
         Pages.show(request, Pages.isPart(request) ? "mix-cup" : "mix", with);
+    }
+
+    /** Puts in the step of the scale that the workspace has, where it has one. */
+    private Form withScale(Form form) {
+        return workspace.instruments().all().stream()
+                .filter(each -> each.sheet().kind().equals(Kind.SCALE.word()))
+                .findFirst()
+                .map(each -> form.with(MixForm.STEP, plain(each.resolution())))
+                .orElse(form);
     }
 
     private static boolean isBegun(Form form) {

@@ -50,6 +50,7 @@ final class StudyPages {
                         "sheet", now.sheet(),
                         "parts", StudyParts.of(now.study(), now.sheet()),
                         "typed", RigPages.begun(workspace, study),
+                        "treating", TreatView.of(workspace, study),
                         "plan",
                                 PlanState.of(
                                         now.study().making(),

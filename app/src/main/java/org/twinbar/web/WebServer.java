@@ -111,6 +111,11 @@ public final class WebServer implements AutoCloseable {
         new RegisterPages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);
         new MixPages(workspace, studies).routes(routes);
+        new TreatPages(workspace, studies).routes(routes);
+        new StepPages(workspace, studies).routes(routes);
+        new CoatPages(workspace, studies).routes(routes);
+        new ConditionPages(workspace, studies).routes(routes);
+        new RecipePages(workspace).routes(routes);
         new RigPages(workspace, request -> Words.WHO, RigPages.From.DESK).routes(routes);
         new ArchivePages(workspace).routes(routes);
         new InstrumentPages(workspace).routes(routes);

@@ -18,13 +18,17 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
-import org.twinbar.study.Typing;
+import org.twinbar.study.Filled;
+import org.twinbar.study.table.Handed;
 import org.twinbar.study.bench.InstrumentSheet;
 import org.twinbar.study.bench.KeptInstrument;
-import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.KeptRecipe;
 import org.twinbar.study.judged.Photo;
+import org.twinbar.study.RecipeKind;
+import org.twinbar.study.RecipeSheet;
+import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.judged.StudyName;
-import org.twinbar.study.table.Handed;
+import org.twinbar.study.Typing;
 import org.twinbar.study.table.Upload;
 
 /** Walks every route, as it should be asked and as it should not. */
@@ -36,6 +40,7 @@ class RoutesTest {
     private static Served served;
     private static KeptInstrument instrument;
     private static Photo photo;
+    private static KeptRecipe recipe;
     private static StudyName planned;
 
     @BeforeAll
@@ -63,6 +68,12 @@ class RoutesTest {
         served.workspace()
                 .register()
                 .mixed(Act.by("test"), served.demo(), MixPagesTest.mix(1), Optional.empty());
+        recipe = served.workspace()
+                .recipes()
+                .add(
+                        Act.by("test"),
+                        new RecipeSheet(
+                                RecipeKind.SANDING, "fine", new Filled(Map.of("grits", "220"))));
         served.workspace()
                 .register()
                 .photo(
@@ -201,6 +212,7 @@ class RoutesTest {
                 .replace("<code>", isOfPlan ? code() : "FP1")
                 .replace("{code}", code())
                 .replace("{number}", "1")
+                .replace("{recipe}", recipe.id().toString())
                 .replace("{method}", "tensile")
                 .replace("{photo}", photo.file().sha256())
                 .replace("{picture}", "report.png")

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.twinbar.study.judged.StudyName;
 
 /** Specimens are treated with a phone in one hand: mixed, coated, timed, and told when to test. */
 @Tag("browser")
@@ -27,10 +28,12 @@ class TreatingInBrowserTest {
 
     private static Served served;
     private static Browser browser;
+    private static StudyName study;
 
     @BeforeAll
     static void open() {
         served = Served.in(folder.resolve("workspace"));
+        study = Cleats.in(served);
         browser = Browser.open();
     }
 
@@ -46,7 +49,7 @@ class TreatingInBrowserTest {
     @Order(1)
     void aMixIsFollowedWhileItIsPouredAndSaved() throws IOException {
         browser.size(390);
-        browser.visit(served.uri(served.study() + "/mix"));
+        browser.visit(served.uri(Links.weigh(study)));
         type("part_0", "2");
         type("part_1", "1");
         type("density_0", "1,15");
@@ -69,8 +72,70 @@ class TreatingInBrowserTest {
         browser.picture("mix-enough-390");
         browser.press("Note the mix, start its clock");
         browser.patience().until(ExpectedConditions.titleContains("How long can mix 1 be worked?"));
-        assertThat(served.workspace().plans().forTreating(served.demo()).mixes())
-                .hasSize(1);
+        assertThat(served.workspace().plans().forTreating(study).mixes()).hasSize(1);
+    }
+
+    @Test
+    @Order(2)
+    void aRecipeIsChosenKeptAndDoneStepByStep() throws IOException {
+        browser.size(390);
+        browser.visit(served.uri(Links.treating(study)));
+        browser.picture("treating-before-390");
+        click("Choose how 'coated' is treated");
+        click("A coating, in one or more coats");
+        type("coats", "2");
+        type("name", "our clear coat");
+        browser.picture("choose-recipe-390");
+        browser.press("Treat them so");
+        browser.patience().until(ExpectedConditions.titleContains("What is done next"));
+        assertThat(served.workspace().recipes().all()).hasSize(1);
+        browser.click(browser.all(".ticked .option").get(0));
+        browser.press("Step 1 is done");
+        until(".recipe-steps", "Step 2 is done");
+        browser.press("Start step 3");
+        browser.seen(".countdown");
+        browser.picture("steps-390");
+        browser.press("Stop step 3");
+        until("#differs + .sentences", "was not noted for");
+        browser.press("The ticked ones are treated");
+        browser.patience().until(ExpectedConditions.urlContains("/steps"));
+        browser.visit(served.uri(Links.treating(study)));
+        until(".say", "still curing");
+        assertThat(served.workspace().plans().forTreating(study).steps()).hasSize(2);
+    }
+
+    @Test
+    @Order(3)
+    void aCoatIsReckonedAndItsMixWeighedOut() throws IOException {
+        browser.size(390);
+        browser.visit(served.uri(Links.coat(study)));
+        type("film", "150");
+        type("density", "1,1");
+        until("#coat", "Mix ");
+        browser.picture("coat-390");
+        browser.click(browser.seen("#coat a.button"));
+        browser.patience().until(ExpectedConditions.titleContains("How much of each"));
+        assertThat(browser.seen(By.id("total")).getDomProperty("value")).isNotEmpty();
+    }
+
+    @Test
+    @Order(4)
+    void whatCanBeDoneTodayStandsOnTheFirstPage() throws IOException {
+        browser.size(390);
+        browser.visit(served.uri("/"));
+        until("#today", "still curing");
+        browser.picture("home-today-390");
+    }
+
+    @Test
+    @Order(5)
+    void evidenceIsAttachedToACondition() throws IOException {
+        browser.size(390);
+        browser.visit(served.uri(Links.conditions(study)));
+        browser.click(browser.seen(".conditions summary"));
+        type("c0-1", "migration test 12/26 of the laboratory, passed");
+        browser.press("Attach it to condition 1");
+        until(".conditions", "migration test 12/26");
     }
 
     @Test
@@ -105,12 +170,27 @@ class TreatingInBrowserTest {
     }
 
     private static List<String> pages() {
-        String study = served.study();
+        String sheet = Links.study(study);
         return List.of(
-                study + "/mix",
-                study + "/mix?number=2&by=volume&part_0=2&part_1=1&density_0=1.15&density_1=0.98"
+                "/today",
+                "/recipes",
+                "/recipes/new?kind=mix",
+                "/recipes/" + served.workspace().recipes().all().get(0).id(),
+                sheet,
+                sheet + "/treating",
+                sheet + "/recipe?group=coated",
+                sheet + "/recipe?group=coated&kind=annealing",
+                sheet + "/steps?group=coated",
+                sheet + "/coat?film=150&density=1.1",
+                sheet + "/conditions",
+                sheet + "/mix",
+                sheet + "/mix?number=2&by=volume&part_0=2&part_1=1&density_0=1.15&density_1=0.98"
                         + "&total=120&step=0.1&life=30&spreading=2&thinner=5&shown_0=90",
-                study + "/mixes/1");
+                sheet + "/mixes/1");
+    }
+
+    private static void click(String link) {
+        browser.click(browser.seen(By.linkText(link)));
     }
 
     private static void type(String field, String text) {

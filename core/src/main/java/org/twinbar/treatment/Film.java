@@ -44,6 +44,25 @@ public record Film(double area, double density) {
     }
 
     /**
+     * Returns the mass to mix for several parts, with a reserve for cup and brush (g): n ·
+     * {@link #needed} · (1 + reserve).
+     *
+     * @param parts n, how many
+     * @param reserve share on top, 0.1 for 10 %
+     * @throws TreatmentException unless n ≥ 1 and 0 ≤ reserve ≤ 2
+     */
+    public double batch(double thickness, double transfer, int parts, double reserve) {
+        if (parts < 1) {
+            throw new TreatmentException("At least one part is coated, not %s.".formatted(parts));
+        }
+        if (!(reserve >= 0 && reserve <= 2)) {
+            throw new TreatmentException("The reserve must lie from 0 to 200 %%, not at %s %%."
+                    .formatted(Amounts.written(100 * reserve)));
+        }
+        return parts * needed(thickness, transfer) * (1 + reserve);
+    }
+
+    /**
      * Returns the mean thickness from the mass gained (µm): Δm/(ρ·A).
      *
      * @param grams Δm (g)

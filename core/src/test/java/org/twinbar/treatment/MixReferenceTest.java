@@ -40,6 +40,7 @@ class MixReferenceTest {
     void agreesOnFilms() {
         Film film = new Film(12_000, 1.10);
         checks.row("73-needed").expects(film.needed(150, 0.85));
+        checks.row("73-batch").expects(film.batch(150, 0.85, 6, 0.1));
         checks.row("73-film").expects(film.thickness(0.90));
         checks.row("74-wet").expects(Film.wet(100, 0.6));
     }
