@@ -130,7 +130,11 @@ const Picture = (function () {
     }
 
     function choose(file) {
+        if (picture.url) {
+            URL.revokeObjectURL(picture.url);
+        }
         const url = URL.createObjectURL(file);
+        picture.url = url;
         if (file.type.startsWith("video/")) {
             Film.open(file, url);
             return;

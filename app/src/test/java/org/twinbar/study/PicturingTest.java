@@ -147,6 +147,9 @@ class PicturingTest {
         Source own = source(judged, "P1", "P1 width as given");
         assertThat(Math.abs(shifts(judged, "P1").get(own)))
                 .isCloseTo(50 * 0.1 * Math.sqrt(2 / 12.0) / 10, within(1e-3));
+        assertThat(specimen(judged, "P1").readings())
+                .extracting(reading -> reading.picture().orElse("none"))
+                .containsExactly("cleats.png", "none", "none");
         List<Instrument> instruments = judged.methods().get(0).instruments();
         assertThat(instruments)
                 .filteredOn(it -> it.name().startsWith("picture scale"))

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param line the line in that file, counted from 1
  * @param typed who typed it and when, where the file had no value
  * @param corrected what it was corrected to, where it was
+ * @param picture name of the photo or film on which what counts was measured, where it was
  */
 public record Reading(
         String column,
@@ -19,12 +20,14 @@ public record Reading(
         KeptFile file,
         int line,
         Optional<Typed> typed,
-        Optional<Corrected> corrected) {
+        Optional<Corrected> corrected,
+        Optional<String> picture) {
 
     /** A reading that stands in a file. */
     public static Reading inFile(
             String column, String text, KeptFile file, int line, Optional<Corrected> corrected) {
-        return new Reading(column, text, file, line, Optional.empty(), corrected);
+        return new Reading(
+                column, text, file, line, Optional.empty(), corrected, Optional.empty());
     }
 
     /** A reading that was typed into a cell without one. */

@@ -68,7 +68,8 @@ public record Corrections(Map<Cell, Said> cells) {
                 file,
                 line,
                 typed,
-                said.flatMap(Said::corrected)));
+                said.flatMap(Said::corrected),
+                said.flatMap(Said::picture).map(OnPicture::file)));
     }
 
     public Optional<Said> of(int line, String header) {
