@@ -271,8 +271,8 @@ final class PlanNumbersCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         WrittenNumbers.scatter(told).ifPresent(it -> text.append(it).append('\n'));
         Aligned rows = new Aligned();
-        List<String> header =
-                new ArrayList<>(List.of("per group", "chance", WrittenNumbers.smallestHeader(told)));
+        List<String> header = new ArrayList<>(
+                List.of("per group", "chance", WrittenNumbers.smallestHeader(told)));
         boolean costs = numbers.rows().stream()
                 .anyMatch(it -> it.cost().filamentGrams() + it.cost().handHours() > 0);
         if (costs) {
@@ -301,8 +301,7 @@ final class PlanNumbersCommand implements Callable<Integer> {
                                 .formatted(enough, Written.percent(numbers.power()))));
         text.append(ComparisonsText.wrapped("chance: " + numbers.method(), ""));
         if (!told.assuming().isEmpty()) {
-            text.append(
-                    ComparisonsText.wrapped("if " + String.join("; ", told.assuming()), ""));
+            text.append(ComparisonsText.wrapped("if " + String.join("; ", told.assuming()), ""));
         }
         told.findings()
                 .forEach(it -> text.append(

@@ -16,6 +16,9 @@ import org.twinbar.study.judged.Registered;
 /** A plan as a person reads it on a terminal. */
 final class PlanText {
 
+    /** Below this, "supported" is not what is likely to be found. */
+    private static final double AS_LIKELY_AS_NOT = 0.5;
+
     private PlanText() {}
 
     static String of(Making making) {
@@ -39,9 +42,10 @@ final class PlanText {
         text.append(series);
         for (Plan.NumberReason each : plan.reasons()) {
             text.append(ComparisonsText.wrapped(
-                    "%s: so many find it with a chance of %s, reckoned with: %s"
+                    "%s: so many find it with a chance of %s%s, reckoned with: %s"
                             .formatted(
                                     each.series(),
+                                    each.power() < AS_LIKELY_AS_NOT ? "only " : "",
                                     Written.percent(each.power()),
                                     each.words()),
                     ""));

@@ -58,7 +58,10 @@ final class RegisterCommand extends HoldsCommands {
         @Nullable
         String group;
 
-        @Option(names = "--run", paramLabel = "N", description = "All of a print run; 0 for the pilots.")
+        @Option(
+                names = "--run",
+                paramLabel = "N",
+                description = "All of a print run; 0 for the pilots.")
         @Nullable
         Integer run;
 
@@ -78,8 +81,8 @@ final class RegisterCommand extends HoldsCommands {
                         "say which specimens: --specimen, --group, --run, --mix or --all");
             }
             List<String> chosen = making.made().stream()
-                    .filter(each -> group == null && mix == null
-                            || !each.placed().isPilot())
+                    .filter(each ->
+                            group == null && mix == null || !each.placed().isPilot())
                     .filter(each -> group == null
                             || each.group().map(PlannedGroup::name).equals(Optional.of(group)))
                     .filter(each -> run == null || each.placed().run() == run)

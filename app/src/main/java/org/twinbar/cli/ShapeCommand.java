@@ -128,7 +128,10 @@ final class ShapeCommand implements Callable<Integer> {
     @Nullable
     String study;
 
-    @Option(names = "--run", paramLabel = "N", description = "Which print run of the plan; 0 for the pilots.")
+    @Option(
+            names = "--run",
+            paramLabel = "N",
+            description = "Which print run of the plan; 0 for the pilots.")
     @Nullable
     Integer run;
 

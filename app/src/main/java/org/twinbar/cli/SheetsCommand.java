@@ -201,12 +201,7 @@ final class SheetsCommand extends HoldsCommands {
             of.write(
                     context,
                     of.sheets(shape)
-                            .test(
-                                    pieces.testedBy(method),
-                                    description,
-                                    known,
-                                    fields,
-                                    readOn()));
+                            .test(pieces.testedBy(method), description, known, fields, readOn()));
             return Cli.DONE;
         }
 

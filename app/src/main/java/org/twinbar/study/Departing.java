@@ -114,7 +114,9 @@ final class Departing {
         if (seal.isPresent() && !sealed) {
             departures.add(new Change(
                     "specimens now cure for %s h and are conditioned for %s h, which was said after the plan was sealed"
-                            .formatted(waiting.cure().toHours(), waiting.condition().toHours()),
+                            .formatted(
+                                    waiting.cure().toHours(),
+                                    waiting.condition().toHours()),
                     change.when(),
                     change.who(),
                     change.why()));

@@ -39,6 +39,7 @@ import org.twinbar.study.NumbersTold.Origin;
 import org.twinbar.study.NumbersTold.Scatter;
 import org.twinbar.study.calculation.Calculation;
 import org.twinbar.study.calculation.EarlierScatter;
+import org.twinbar.study.calculation.EarlierShare;
 
 /** Reckons how many specimens tell what, for every kind of effect. */
 public final class HowMany {
@@ -304,6 +305,10 @@ public final class HowMany {
     private Aim aim(Expectation expectation, double scatter) {
         if (effect == Effect.LEVEL) {
             double share = share(Wish.OF, USUAL_SHARE);
+            if (yesNo()) {
+                assuming.add("%s %% of all parts are to be shown to pass, with none that fails"
+                        .formatted(Figures.two(100 * share)));
+            }
             return yesNo()
                     ? new Aim.AllPass(share(Wish.ABOVE, 1), share)
                     : new Aim.Clears(margin(), scatter, share);

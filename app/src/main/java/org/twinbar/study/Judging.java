@@ -29,6 +29,7 @@ import org.twinbar.method.Yield;
 import org.twinbar.study.MakingState.For;
 import org.twinbar.study.bench.KeptCalibration;
 import org.twinbar.study.calculation.Apart;
+import org.twinbar.study.bench.KeptReference;
 import org.twinbar.study.calculation.Asking;
 import org.twinbar.study.calculation.Calculated;
 import org.twinbar.study.calculation.Calculation;

@@ -30,7 +30,6 @@ import org.twinbar.study.judged.Registered.Done;
 import org.twinbar.study.judged.Registered.Fate;
 import org.twinbar.study.judged.Registered.Measured;
 import org.twinbar.study.judged.Registered.Moment;
-import org.twinbar.study.judged.Registered.Photo;
 import org.twinbar.study.judged.Registered.Step;
 import org.twinbar.treatment.Batch;
 import org.twinbar.treatment.Coated;
@@ -50,7 +49,7 @@ final class MakingState {
     private final Map<String, List<Done>> done = new HashMap<>();
     private final Map<String, Map<List<Object>, Measured>> measured = new HashMap<>();
     private final Map<List<Object>, UUID> lastMeasured = new HashMap<>();
-    private final Map<String, List<Photo>> photos = new HashMap<>();
+    private final PhotosTaken photos;
     private final Map<String, Fate> fates = new HashMap<>();
     private final List<Making.Pilots> pilots = new ArrayList<>();
     private final Map<Integer, MixMade> mixes = new TreeMap<>();
@@ -60,6 +59,11 @@ final class MakingState {
     private final Map<String, ZonedDateTime> tests = new HashMap<>();
     private final TreatingState treating = new TreatingState();
     private final Departing departing = new Departing();
+
+    /** @param photos of all specimens, which another reads from the entries */
+    MakingState(PhotosTaken photos) {
+        this.photos = photos;
+    }
 
     /** Every entry is shown to it: what came before the seal is told by the order. */
     void take(Entry entry, JsonNode value) {
@@ -93,12 +97,6 @@ final class MakingState {
             done(entry, value);
         } else if (entry.aspect().equals(Aspect.MEASURED.word())) {
             measured(entry, value);
-        } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
-            photos.computeIfAbsent(value.path("specimen").asText(), it -> new ArrayList<>())
-                    .add(new Photo(
-                            State.file(value.path("file")),
-                            ZonedDateTime.parse(value.path("when").asText()),
-                            value.path("words").asText()));
         } else if (entry.aspect().equals(Aspect.FATE.word())) {
             fates.put(
                     value.path("specimen").asText(),
@@ -374,7 +372,7 @@ final class MakingState {
                 shown ? Optional.of(design.group(one.group())) : Optional.empty(),
                 steps,
                 sizes,
-                photos.getOrDefault(one.code(), List.of()),
+                photos.of(one.code()),
                 fates.getOrDefault(one.code(), otherwise));
     }
 }

@@ -163,7 +163,7 @@ public record NumbersAsked(Map<Wish, String> said) {
     String expectation() {
         return said(Wish.EXPECTED)
                 .or(() -> said(Wish.ABOVE).map("past the level by "::concat))
-                .orElse("");
+                .orElse(said(Wish.EFFECT).filter("level"::equals).isPresent() ? "all pass" : "");
     }
 
     /** Returns the same where something else is said; blank takes it back. */

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -49,10 +48,10 @@ final class State {
     private final Map<OfSpecimen, UUID> lastWord = new HashMap<>();
     private final Map<UUID, Map<Corrections.Cell, Corrections.Said>> corrections = new HashMap<>();
     private final Map<CellOf, Spoken> lastSpoken = new HashMap<>();
-    private final Map<String, List<Pictured>> photos = new HashMap<>();
+    private final PhotosTaken photos = new PhotosTaken();
     private final List<Change> history = new ArrayList<>();
     private final List<Publication> published = new ArrayList<>();
-    private final MakingState making = new MakingState();
+    private final MakingState making = new MakingState(photos);
     private final MovedMarks moved = new MovedMarks();
 
     private final Shelf shelf;
@@ -80,13 +79,6 @@ final class State {
 
     /** A cell of a test's table. */
     record CellOf(UUID test, Corrections.Cell cell) {}
-
-    /**
-     * A photo of a specimen.
-     *
-     * @param test that the specimen is of; empty for one that the plan knows
-     */
-    private record Pictured(String test, Photo photo) {}
 
     /**
      * The last entry on a cell.
@@ -145,7 +137,7 @@ final class State {
         } else if (entry.aspect().equals(Aspect.MARK.word())) {
             history.add(moved.take(entry, value));
         } else if (entry.aspect().equals(Aspect.SPECIMEN_PHOTO.word())) {
-            photo(entry, value);
+            photos.take(entry, value);
         } else if (entry.aspect().equals(Aspect.PUBLISHED.word())) {
             published.add(PublicationJson.read(entry, value));
         }
@@ -295,17 +287,6 @@ final class State {
         return at.atZone(entry.zone());
     }
 
-    private void photo(Entry entry, JsonNode value) {
-        photos.computeIfAbsent(value.path("specimen").asText(), it -> new ArrayList<>())
-                .add(new Pictured(
-                        value.path("test").asText(),
-                        new Photo(
-                                file(value.path("file")),
-                                ZonedDateTime.parse(value.path("when").asText()),
-                                entry.who(),
-                                value.path("words").asText())));
-    }
-
     static ObjectNode photo(OfSpecimen specimen, KeptFile file, ZonedDateTime when, String words) {
         ObjectNode json =
                 object().put("test", specimen.test().toString()).put("specimen", specimen.code());
@@ -388,18 +369,12 @@ final class State {
 
     /** Returns the photos of a specimen: those of its test, and those of the plan's specimen. */
     List<Photo> photos(OfSpecimen specimen) {
-        return photos.getOrDefault(specimen.code(), List.of()).stream()
-                .filter(it ->
-                        it.test().isEmpty() || it.test().equals(specimen.test().toString()))
-                .map(Pictured::photo)
-                .toList();
+        return photos.of(specimen);
     }
 
     /** Returns all photos of a specimen, whatever test they were taken at. */
     List<Photo> photosOf(String code) {
-        return photos.getOrDefault(code, List.of()).stream()
-                .map(Pictured::photo)
-                .toList();
+        return photos.of(code);
     }
 
     List<Change> history() {

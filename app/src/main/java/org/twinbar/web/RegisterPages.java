@@ -21,6 +21,7 @@ import org.twinbar.study.Act;
 import org.twinbar.study.PhotoKind;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Photo;
 import org.twinbar.study.judged.Registered;
 import org.twinbar.study.judged.Registered.Fate;
 import org.twinbar.study.judged.Registered.Measured;
@@ -206,7 +207,7 @@ final class RegisterPages {
     private void photo(Context request) {
         Registered one = find(request, workspace.plans().of(pages.find(request)));
         byte[] bytes = one.photos().stream()
-                .map(Registered.Photo::file)
+                .map(Photo::file)
                 .filter(it -> it.sha256().equals(request.pathParam("photo")))
                 .findFirst()
                 .map(workspace::bytes)

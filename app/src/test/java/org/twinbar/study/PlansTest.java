@@ -330,7 +330,10 @@ class PlansTest {
         }
         Plan other = new Plan(
                 new Allocation(
-                        sealed.allocation().design(), 7, turned, sealed.allocation().pilots()),
+                        sealed.allocation().design(),
+                        7,
+                        turned,
+                        sealed.allocation().pilots()),
                 sealed.blinding(),
                 sealed.leavingOut(),
                 List.of());

@@ -30,12 +30,11 @@ public final class Aims {
         requireWithin(control, "share of the control");
         requireWithin(treated, "share of the treated, %s and %s,".formatted(control, difference));
         requireBeyondWorth(question, difference);
-        double room =
-                switch (question.expectation()) {
-                    case HIGHER -> 1 - control;
-                    case LOWER -> control;
-                    case SAME -> 1;
-                };
+        double room = switch (question.expectation()) {
+            case HIGHER -> 1 - control;
+            case LOWER -> control;
+            case SAME -> 1;
+        };
         return new OfProspect(
                 question,
                 difference,
@@ -66,8 +65,8 @@ public final class Aims {
         return new OfProspect(
                 question,
                 ratio,
-                (asked, truth) -> new OrdersProspect(asked, truth, seen),
-                new Reached(OrdersProspect.LISTED, 0.999, 0.002));
+                orders(question, truth -> truth, seen),
+                new Reached(OrdersProspect.LISTED, 0.999, 0.004));
     }
 
     /**
@@ -87,8 +86,18 @@ public final class Aims {
         return new OfProspect(
                 question,
                 chance,
-                (asked, truth) -> new OrdersProspect(asked, truth / (1 - truth), 1),
+                orders(question, truth -> truth / (1 - truth), 1),
                 new Reached(OrdersProspect.LISTED, 0.4999, 0.002));
+    }
+
+    /** Orders are judged once for each question, however many chances are asked of it. */
+    private static Prospects orders(Question question, DoubleUnaryOperator odds, double seen) {
+        ListedOrders listed = OrdersProspect.orders(question);
+        return (asked, truth) -> new OrdersProspect(
+                asked,
+                odds.applyAsDouble(truth),
+                seen,
+                asked.equals(question) ? listed : OrdersProspect.orders(asked));
     }
 
     private static void requireWithin(double share, String what) {
@@ -99,12 +108,11 @@ public final class Aims {
     }
 
     private static void requireBeyondWorth(Question question, double truth) {
-        boolean beyond =
-                switch (question.expectation()) {
-                    case HIGHER -> truth > question.worth();
-                    case LOWER -> truth < question.worth();
-                    case SAME -> true;
-                };
+        boolean beyond = switch (question.expectation()) {
+            case HIGHER -> truth > question.worth();
+            case LOWER -> truth < question.worth();
+            case SAME -> true;
+        };
         if (!beyond) {
             throw new PlanException(
                     "The expected change must be larger than the one worth having, or no number of specimens shows it.");
@@ -125,8 +133,8 @@ public final class Aims {
      */
     private record Reached(int everyOne, double most, double near) {}
 
-    private record OfProspect(
-            Question question, double truth, Prospects prospects, Reached reached) implements Aim {
+    private record OfProspect(Question question, double truth, Prospects prospects, Reached reached)
+            implements Aim {
 
         @Override
         public double power(int perGroup) {
@@ -175,7 +183,8 @@ public final class Aims {
         public OptionalDouble smallest(int perGroup) {
             if (question.expectation() == Expectation.SAME) {
                 return threshold(
-                        0, size -> prospects
+                        0,
+                        size -> prospects
                                 .of(question.withWorth(size), question.none())
                                 .supported(perGroup));
             }
@@ -189,8 +198,7 @@ public final class Aims {
         }
 
         private OptionalDouble threshold(double from, DoubleUnaryOperator chance) {
-            return Threshold.of(
-                    chance, new Threshold.Range(from, reached.most(), reached.near()));
+            return Threshold.of(chance, new Threshold.Range(from, reached.most(), reached.near()));
         }
 
         /** A rate that is so many times higher is looked for as one that is as many times lower. */

@@ -67,14 +67,13 @@ record RatesProspect(Question question, Turnbull curve, Powers powers, int block
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(question.seed());
         int supported = 0;
         for (int study = 0; study < STUDIES; study++) {
-            supported +=
-                    supports(
-                                    question,
-                                    dealt(
-                                            drawn(powers.treated(), n, random),
-                                            drawn(powers.control(), n, random)))
-                            ? 1
-                            : 0;
+            supported += supports(
+                            question,
+                            dealt(
+                                    drawn(powers.treated(), n, random),
+                                    drawn(powers.control(), n, random)))
+                    ? 1
+                    : 0;
         }
         return (double) supported / STUDIES;
     }

@@ -20,8 +20,7 @@ class AimsReferenceTest {
         checks.row("aim-rate-worth-6")
                 .expects(Aims.rate(slower.withWorth(0.3), 0.1, 1).power(6));
         checks.row("aim-rate-12").expects(Aims.rate(slower, 0.3, 1).power(12));
-        checks.row("aim-rate-seen-15")
-                .expects(Aims.rate(slower, 0.25, 0.6).power(15));
+        checks.row("aim-rate-seen-15").expects(Aims.rate(slower, 0.25, 0.6).power(15));
     }
 
     @Test

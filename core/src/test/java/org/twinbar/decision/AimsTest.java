@@ -20,8 +20,8 @@ class AimsTest {
             new Subject("time to leak", Unit.of("h"), "cups"), Effect.RATE, Expectation.LOWER);
     private static final Question FASTER = Question.of(
             new Subject("time to leak", Unit.of("h"), "cups"), Effect.RATE, Expectation.HIGHER);
-    private static final Question ABOVE = Question.of(
-            new Subject("rating", Unit.ONE, "parts"), Effect.RANK, Expectation.HIGHER);
+    private static final Question ABOVE =
+            Question.of(new Subject("rating", Unit.ONE, "parts"), Effect.RANK, Expectation.HIGHER);
     private static final Question DRIER = Question.of(
             new Subject("leak-free", Unit.ONE, "cups"), Effect.SHARE, Expectation.HIGHER);
 
@@ -85,7 +85,7 @@ class AimsTest {
         assertThat(numbers.enough()).isPresent();
         assertThat(numbers.method()).isEqualTo("exact, every outcome listed");
         assertThat(Aims.rate(SLOWER, 0.3, 1).method()).contains("exact up to 8 per group");
-        assertThat(Aims.rate(SLOWER, 0.3, 0.5).method()).isEqualTo("2000 simulated studies");
+        assertThat(Aims.rate(SLOWER, 0.3, 0.5).method()).isEqualTo("1000 simulated studies");
     }
 
     @Test

@@ -41,11 +41,7 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
      * @param readOn instruments, as far as somebody chose them
      */
     static Asked of(
-            Description method,
-            Set<String> known,
-            Set<String> wanted,
-            int places,
-            ReadOn readOn) {
+            Description method, Set<String> known, Set<String> wanted, int places, ReadOn readOn) {
         Set<Named> once = new LinkedHashSet<>();
         Set<Named> each = new LinkedHashSet<>();
         for (Ask ask : method.asks()) {
@@ -58,7 +54,9 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
         once.removeIf(it -> known.contains(key(it.name())));
         each.removeIf(it -> known.contains(key(it.name())) || once.contains(it));
         return new Asked(
-                fields(once, 1, readOn), fields(each, places, readOn), instruments(once, each, readOn));
+                fields(once, 1, readOn),
+                fields(each, places, readOn),
+                instruments(once, each, readOn));
     }
 
     /** What was so before treatment is written on the sheet of the treatment. */
@@ -110,8 +108,7 @@ record Asked(List<Field> once, List<Field> each, List<String> instruments) {
                     chosen.get().resolution(),
                     chosen.get().unit().symbol());
         }
-        return step(
-                kind.word(), kind.usual(Unit.of(kind.unit())).resolution(), kind.unit());
+        return step(kind.word(), kind.usual(Unit.of(kind.unit())).resolution(), kind.unit());
     }
 
     private static String step(String instrument, double step, String unit) {

@@ -98,7 +98,9 @@ public final class Labels {
 
     private static String where(Piece piece) {
         return Stream.of(
-                        piece.run().isEmpty() ? "" : "run " + piece.run(),
+                        piece.isPilot()
+                                ? "pilot"
+                                : piece.run().isEmpty() ? "" : "run " + piece.run(),
                         piece.position().isEmpty() ? "" : "place " + piece.position(),
                         piece.kind())
                 .filter(it -> !it.isEmpty())

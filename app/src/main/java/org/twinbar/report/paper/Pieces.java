@@ -82,7 +82,8 @@ public record Pieces(String study, List<String> about, List<Piece> all) {
         making.seal()
                 .ifPresent(seal -> about.add("The plan was sealed on %s; its SHA-256 begins %s."
                         .formatted(seal.when().toLocalDate(), seal.sha256().substring(0, 16))));
-        return new Pieces(study, about, making.made().stream().map(Pieces::piece).toList());
+        return new Pieces(
+                study, about, making.made().stream().map(Pieces::piece).toList());
     }
 
     /**

@@ -25,7 +25,8 @@ public record EarlierShare(int yes, int all, List<String> studies) {
         studies = List.copyOf(studies);
     }
 
-    public static Optional<EarlierShare> of(List<JudgedStudy> studies, String method, Property property) {
+    public static Optional<EarlierShare> of(
+            List<JudgedStudy> studies, String method, Property property) {
         int yes = 0;
         int all = 0;
         List<String> names = new ArrayList<>();

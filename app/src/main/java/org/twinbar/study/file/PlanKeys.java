@@ -146,11 +146,13 @@ public final class PlanKeys {
     private static List<Plan.NumberReason> reasons(Keys keys) {
         List<Plan.NumberReason> reasons = new ArrayList<>();
         for (Keys series : keys.tables("series", SERIES)) {
-            if (series.optional("scatter").isPresent() || series.optional("power").isPresent()) {
+            if (series.optional("scatter").isPresent()
+                    || series.optional("power").isPresent()) {
                 reasons.add(new Plan.NumberReason(
                         series.text("name"),
                         series.optional("scatter").orElse(""),
-                        series.optional("scatter_from").orElse("given"),
+                        series.optional("scatter_from")
+                                .orElse(series.optional("scatter").isPresent() ? "given" : ""),
                         series.optional("expected").orElse(""),
                         series.optional("worth"),
                         share(series.optional("power").orElse("0.8"))));

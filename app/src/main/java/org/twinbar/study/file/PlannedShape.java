@@ -23,14 +23,13 @@ public final class PlannedShape {
         if (standard.isPresent()) {
             return standard.get().name();
         }
-        List<String> names =
-                StandardShapes.all().stream().map(Shape::name).toList();
+        List<String> names = StandardShapes.all().stream().map(Shape::name).toList();
         boolean slip = Spelling.nearest(text, names)
                 .filter(name -> figures(name).equals(figures(text)))
                 .isPresent();
         if (slip) {
-            throw new InputException(
-                    "there is no standard shape '%s'%s".formatted(text, Spelling.hint(text, names)));
+            throw new InputException("there is no standard shape '%s'%s"
+                    .formatted(text, Spelling.hint(text, names)));
         }
         return text;
     }

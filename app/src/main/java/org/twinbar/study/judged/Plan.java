@@ -180,11 +180,11 @@ public record Plan(
             List<Claim> claims, Map<String, Procedure> procedures, Waiting waiting) {
         StringBuilder text = new StringBuilder(allocation.canonicalText());
         Canonical.line(text, "blinding", blinding.word());
-        List<Object> rule = new ArrayList<>(List.of("leaving out", leavingOut.sight().word()));
+        List<Object> rule =
+                new ArrayList<>(List.of("leaving out", leavingOut.sight().word()));
         rule.addAll(leavingOut.reasons());
         Canonical.line(text, rule.toArray());
-        reasons.forEach(
-                it -> Canonical.line(text, "number", it.series(), it.words(), it.power()));
+        reasons.forEach(it -> Canonical.line(text, "number", it.series(), it.words(), it.power()));
         for (Claim claim : claims) {
             Canonical.line(text, "claim", claim.words());
             for (Claim.Question question : claim.questions()) {

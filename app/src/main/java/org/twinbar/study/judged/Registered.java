@@ -95,9 +95,6 @@ public record Registered(
         }
     }
 
-    /** A photo, as it came. */
-    public record Photo(KeptFile file, ZonedDateTime when, String words) {}
-
     /** What became of a specimen. */
     public record Fate(Kind kind, String why) {
 

@@ -10,7 +10,7 @@ final class GlossClaims {
 
     static final List<Answering> ANSWERING = List.of(Answering.of(
                     "glossier",
-                    List.of("gloss", "shin", "polish"),
+                    List.of("gloss", "shin", "polish", "sheen", "dull"),
                     "a gloss meter set on several places of it",
                     Geometry.AT_60.alongYielded(),
                     Better.HIGHER)

@@ -1,6 +1,7 @@
 package org.twinbar.planning.claim;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -90,28 +91,38 @@ public final class ClaimGuide {
     }
 
     private static Prompt topic(String words, Map<String, List<Way>> topics, Answers given) {
+        Set<String> matched = new LinkedHashSet<>();
+        Set<String> doubtful = new LinkedHashSet<>();
+        List<Set<String>> meant = new ArrayList<>();
+        for (String word : BETWEEN_WORDS.split(words.toLowerCase(Locale.ROOT))) {
+            meant.add(topicsOf(word, topics));
+        }
+        meant.add(topicsOfSeveralWords(words, topics));
+        for (Set<String> each : meant) {
+            matched.addAll(each);
+            if (each.size() > 1) {
+                doubtful.addAll(each);
+            }
+        }
+        OffBench.ALL.stream()
+                .filter(it -> matches(words, it.words()))
+                .forEach(it -> matched.add(it.topic()));
         List<Option> options = new ArrayList<>();
         topics.forEach(
                 (topic, ways) -> options.add(new Option(topic, topic, "tests: " + titles(ways))));
         OffBench.ALL.forEach(it -> options.add(
                 new Option(it.topic(), it.topic(), "conditions and who decides; no test here")));
-        Set<String> matched = new LinkedHashSet<>();
-        boolean doubtful = false;
-        for (String word : BETWEEN_WORDS.split(words.toLowerCase(Locale.ROOT))) {
-            Set<String> ofWord = topicsOf(word, topics);
-            doubtful |= ofWord.size() > 1;
-            matched.addAll(ofWord);
-        }
-        OffBench.ALL.stream()
-                .filter(it -> matches(words, it.words()))
-                .forEach(it -> matched.add(it.topic()));
-        Optional<String> found = matched.isEmpty() || doubtful
+        options.sort(Comparator.comparing(option -> !matched.contains(option.value())));
+        Optional<String> found = matched.isEmpty() || !doubtful.isEmpty()
                 ? Optional.empty()
                 : Optional.of(String.join(",", matched));
         Prompt prompt = new Prompt(
                 "topic",
                 "What does the claim say of treated parts?",
-                "Each thing that it says is a question of its own.",
+                doubtful.isEmpty()
+                        ? "Each thing that it says is a question of its own."
+                        : "It may mean %s. Each thing that it says is a question of its own."
+                                .formatted(String.join(" or ", doubtful)),
                 options,
                 given.of("topic").or(() -> found),
                 Need.NEEDED,
@@ -145,6 +156,20 @@ public final class ClaimGuide {
                 found.add(topic.getKey());
             }
         }
+        return found;
+    }
+
+    private static Set<String> topicsOfSeveralWords(String words, Map<String, List<Way>> topics) {
+        Set<String> found = new LinkedHashSet<>();
+        topics.forEach((topic, ways) -> {
+            List<String> several = ways.stream()
+                    .flatMap(way -> way.answering().words().stream())
+                    .filter(word -> word.indexOf(' ') >= 0)
+                    .toList();
+            if (matches(words, several)) {
+                found.add(topic);
+            }
+        });
         return found;
     }
 

@@ -162,9 +162,12 @@ final class TopicGuide {
             return List.of(Optional.empty());
         }
         List<Option> options = List.of(
-                new Option("flat", "lying flat", "the layers run along the load"),
-                new Option("edge", "standing on their edge", "the layers run along the load"),
-                new Option("upright", "standing upright", "the load pulls the layers apart"));
+                new Option("flat", "lying flat", "a load runs along the layers"),
+                new Option("edge", "standing on their edge", "a load runs along the layers"),
+                new Option(
+                        "upright",
+                        "standing upright",
+                        "a load pulls the layers apart, and their lines show on every side"));
         Prompt prompt = new Prompt(
                 key("orientation"),
                 "How are the specimens printed: flat or upright?",

@@ -37,6 +37,9 @@ class ClaimGuideTest {
         "tougher than untreated, tougher",
         "Safe for drinking water, contact with food",
         "Food-safe, contact with food",
+        "glossier prints, glossier",
+        "a shiny finish, glossier",
+        "less rough to the touch, less rough",
     })
     void findsWhatAClaimSaysByItsWords(String words, String topic) {
         assertThat(prompt(guide(words), "topic").answer()).hasValue(topic);
@@ -52,6 +55,37 @@ class ClaimGuideTest {
         assertThat(guide("airtight and tight").prompts().get(0).waits())
                 .as("'tight' alone may be either")
                 .isTrue();
+    }
+
+    /** A stylus or people can tell; each is a question of its own, with a plan of its own. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a smoother surface", "hides layer lines"})
+    void asksWhetherSmootherIsMeasuredOrSeen(String words) {
+        Prompt topic = prompt(guide(words), "topic");
+        assertThat(topic.waits()).isTrue();
+        assertThat(topic.options().subList(0, 2))
+                .extracting(Prompt.Option::value)
+                .containsExactlyInAnyOrder("less rough", "looks better");
+        assertThat(topic.why()).contains("It may mean ").contains(" or ");
+        Guided measured =
+                guide(words, "topic", "less rough", "orientation", "upright", "worth", "10%");
+        assertThat(measured.isWhole()).isTrue();
+        assertThat(measured.proposals()).singleElement().satisfies(it -> {
+            assertThat(it.method()).isEqualTo("roughness");
+            assertThat(it.expect()).isEqualTo("lower");
+            assertThat(StandardShapes.named(it.shape())).isPresent();
+        });
+    }
+
+    @Test
+    void leadsGlossToAQuestionAndAShape() {
+        Guided gloss = guide("20 % glossier", "orientation", "flat", "worth", "10%");
+        assertThat(gloss.isWhole()).isTrue();
+        assertThat(gloss.proposals()).singleElement().satisfies(it -> {
+            assertThat(it.method()).isEqualTo("gloss");
+            assertThat(it.usualScatter()).isPresent();
+            assertThat(StandardShapes.named(it.shape())).isPresent();
+        });
     }
 
     @Test
