@@ -1,7 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
-import org.twinbar.study.calculation.EarlierShare;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -37,9 +35,9 @@ import org.twinbar.statistics.StandardDeviation;
 import org.twinbar.study.NumbersAsked.Wish;
 import org.twinbar.study.NumbersTold.Origin;
 import org.twinbar.study.NumbersTold.Scatter;
-import org.twinbar.study.calculation.Calculation;
 import org.twinbar.study.calculation.EarlierScatter;
 import org.twinbar.study.calculation.EarlierShare;
+import org.twinbar.study.file.OwnMethods;
 
 /** Reckons how many specimens tell what, for every kind of effect. */
 public final class HowMany {

@@ -1,7 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
-import org.twinbar.study.bench.KeptReference;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,8 +26,8 @@ import org.twinbar.method.Words;
 import org.twinbar.method.Yield;
 import org.twinbar.study.MakingState.For;
 import org.twinbar.study.bench.KeptCalibration;
-import org.twinbar.study.calculation.Apart;
 import org.twinbar.study.bench.KeptReference;
+import org.twinbar.study.calculation.Apart;
 import org.twinbar.study.calculation.Asking;
 import org.twinbar.study.calculation.Calculated;
 import org.twinbar.study.calculation.Calculation;
@@ -39,6 +37,7 @@ import org.twinbar.study.calculation.Observing;
 import org.twinbar.study.calculation.PartAndMaterial;
 import org.twinbar.study.calculation.Planned;
 import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.file.TestSheet;
 import org.twinbar.study.judged.Answer;

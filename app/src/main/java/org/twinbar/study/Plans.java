@@ -1,8 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
-import org.twinbar.study.calculation.AlikeValues;
-import org.twinbar.study.calculation.EarlierShare;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
@@ -21,11 +18,11 @@ import org.twinbar.planning.Placed;
 import org.twinbar.planning.PlanException;
 import org.twinbar.planning.Series;
 import org.twinbar.study.calculation.AlikeValues;
-import org.twinbar.study.calculation.Calculation;
 import org.twinbar.study.calculation.EarlierScatter;
 import org.twinbar.study.calculation.EarlierShare;
 import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.calculation.SeriesForClaims;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.file.PlanKeys;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.file.TestSheet;
