@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
 import org.twinbar.study.TypedTest;
@@ -49,6 +50,8 @@ final class StudyPages {
                         "study", study,
                         "sheet", now.sheet(),
                         "parts", StudyParts.of(now.study(), now.sheet()),
+                        "published", StudyParts.published(now.study()),
+                        "act", UUID.randomUUID().toString(),
                         "typed", RigPages.begun(workspace, study),
                         "treating", TreatView.of(workspace, study),
                         "plan",
@@ -167,7 +170,7 @@ final class StudyPages {
         return "attachment; filename=\"%s.%s\"".formatted(name, ending);
     }
 
-    private JudgedStudy judge(StudyName study) {
+    JudgedStudy judge(StudyName study) {
         return judged.of(study).study();
     }
 

@@ -61,6 +61,22 @@ public final class StudyParts {
         };
     }
 
+    /** Returns what was published of a study, and whether that still stands, in a line. */
+    static String published(JudgedStudy study) {
+        if (study.published().isEmpty()) {
+            return "keeps these verdicts as you are about to say them";
+        }
+        return "published %s, the last time on %s; %s"
+                .formatted(
+                        study.published().size() == 1
+                                ? "once"
+                                : study.published().size() + " times",
+                        study.lastPublished().orElseThrow().when().toLocalDate(),
+                        study.lastPublished().flatMap(it -> it.correction(study)).isPresent()
+                                ? "judged otherwise since: a correction is due"
+                                : "all of it still stands");
+    }
+
     private String instruments() {
         List<Instrument> all = study.methods().stream()
                 .flatMap(used -> used.instruments().stream())

@@ -26,11 +26,20 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Trials trials;
     private final PhonePages phones;
+    private final PublishPages publishing;
+    private final PackagePages packages;
 
-    private WebServer(Javalin javalin, Trials trials, PhonePages phones) {
+    private WebServer(
+            Javalin javalin,
+            Trials trials,
+            PhonePages phones,
+            PublishPages publishing,
+            PackagePages packages) {
         this.javalin = javalin;
         this.trials = trials;
         this.phones = phones;
+        this.publishing = publishing;
+        this.packages = packages;
     }
 
     /**
@@ -49,9 +58,14 @@ public final class WebServer implements AutoCloseable {
             Workspace workspace, Methods methods, int port, Supplier<List<String>> nearby) {
         Trials trials = new Trials();
         PhonePages phones = new PhonePages(workspace, nearby, InstantSource.system());
+        StudyPages studies = new StudyPages(workspace);
+        PublishPages publishing = new PublishPages(workspace, studies);
+        PackagePages packages = new PackagePages(workspace);
         Javalin javalin = Javalin.create(config -> {
             configure(config);
-            routes(config.routes, workspace, methods, trials);
+            routes(config.routes, workspace, methods, trials, studies);
+            publishing.routes(config.routes);
+            packages.routes(config.routes);
             phones.routes(config.routes);
             refusals(config.routes, "refusal");
         });
@@ -61,7 +75,7 @@ public final class WebServer implements AutoCloseable {
             throw new InputException(
                     "port %s is taken; name another, or 0 for any that is free".formatted(port));
         }
-        return new WebServer(javalin, trials, phones);
+        return new WebServer(javalin, trials, phones, publishing, packages);
     }
 
     /** Returns where the first page is. */
@@ -83,6 +97,8 @@ public final class WebServer implements AutoCloseable {
         phones.close();
         javalin.stop();
         trials.close();
+        publishing.close();
+        packages.close();
     }
 
     static void configure(JavalinConfig config) {
@@ -97,13 +113,16 @@ public final class WebServer implements AutoCloseable {
     }
 
     private static void routes(
-            RoutesConfig routes, Workspace workspace, Methods methods, Trials trials) {
+            RoutesConfig routes,
+            Workspace workspace,
+            Methods methods,
+            Trials trials,
+            StudyPages studies) {
         routes.before(Guard::check);
         Assets.routes(routes);
         new Doors(workspace).routes(routes);
         new GuidePages(workspace).routes(routes);
         new TrialPages(workspace, methods, trials).routes(routes);
-        StudyPages studies = new StudyPages(workspace);
         studies.routes(routes);
         new MarkPages(workspace, studies).routes(routes);
         new PlanPages(workspace, studies).routes(routes);

@@ -56,6 +56,19 @@ record Served(Workspace workspace, WebServer server, StudyName demo) implements 
         return send(HttpRequest.newBuilder(uri(path)));
     }
 
+    /** Returns a file as it comes. */
+    HttpResponse<byte[]> bytes(String path) {
+        try {
+            return CLIENT.send(
+                    HttpRequest.newBuilder(uri(path)).build(), BodyHandlers.ofByteArray());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
     HttpResponse<String> post(String path, Map<String, String> fields) {
         String form = fields.entrySet().stream()
                 .map(it -> it.getKey() + "="
@@ -77,6 +90,11 @@ record Served(Workspace workspace, WebServer server, StudyName demo) implements 
 
     /** Sends files as the form on the first page does, by their names. */
     HttpResponse<String> upload(Part... files) {
+        return upload("/trials", files);
+    }
+
+    /** Sends files to a page as a form does. */
+    HttpResponse<String> upload(String path, Part... files) {
         List<byte[]> body = new ArrayList<>();
         for (Part file : files) {
             body.add("--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\n\r\n"
@@ -86,7 +104,7 @@ record Served(Workspace workspace, WebServer server, StudyName demo) implements 
             body.add("\r\n".getBytes(StandardCharsets.UTF_8));
         }
         body.add("--%s--\r\n".formatted(BOUNDARY).getBytes(StandardCharsets.UTF_8));
-        return send(HttpRequest.newBuilder(uri("/trials"))
+        return send(HttpRequest.newBuilder(uri(path))
                 .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
                 .header("Origin", origin())
                 .POST(BodyPublishers.ofByteArrays(body)));
