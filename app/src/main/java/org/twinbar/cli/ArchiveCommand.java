@@ -1,14 +1,19 @@
 package org.twinbar.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.twinbar.report.Gained;
+import org.twinbar.report.kit.Palette;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.archive.Archive;
 import org.twinbar.study.archive.Filter;
 import org.twinbar.study.archive.Gain;
+import org.twinbar.study.archive.GroupMean;
+import org.twinbar.study.archive.Paired;
 import org.twinbar.study.archive.Together;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,6 +78,13 @@ final class ArchiveCommand implements Callable<Integer> {
     String against;
 
     @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "With --against: writes the one property against the other as SVG.")
+    @Nullable
+    Path out;
+
+    @Option(
             names = "--scatter",
             description =
                     "The usual scatter from specimen to specimen on this bench, for planning.")
@@ -101,26 +113,38 @@ final class ArchiveCommand implements Callable<Integer> {
         try (Workspace open = context.openThere(workspace.folder);
                 Bar bar = new Bar(context.terminal(), "studies")) {
             Archive archive = new Archive(open);
-            ArchiveOutput out = new ArchiveOutput(context.terminal().out(), json);
+            ArchiveOutput writing = new ArchiveOutput(context.terminal().out(), json);
             if (scatter) {
-                out.scatter(archive.scatter(filter, bar));
+                writing.scatter(archive.scatter(filter, bar));
             } else if (means) {
-                out.means(
-                        archive.means(filter, Optional.ofNullable(per), bar),
-                        Optional.ofNullable(against)
-                                .map(other -> archive.means(
-                                        filter.of(other), Optional.ofNullable(per), bar)),
-                        Optional.ofNullable(per));
+                means(archive, filter, bar, writing);
             } else {
                 List<Gain> gains = archive.gains(filter, bar);
                 if (together) {
-                    out.together(Together.of(gains));
+                    writing.together(Together.of(gains));
                 } else {
-                    out.gains(gains);
+                    writing.gains(gains);
                 }
             }
         }
         return Cli.DONE;
+    }
+
+    private void means(Archive archive, Filter filter, Bar bar, ArchiveOutput writing) {
+        Optional<String> divided = Optional.ofNullable(per);
+        List<GroupMean> found = archive.means(filter, divided, bar);
+        Optional<List<Paired>> pairs = Optional.ofNullable(against)
+                .map(other -> Paired.of(found, archive.means(filter.of(other), divided, bar)));
+        if (out != null && pairs.isPresent()) {
+            if (pairs.get().isEmpty()) {
+                throw new UsageException("no group has both %s and %s, so there is nothing to draw"
+                        .formatted(property, against));
+            }
+            List<Gain> gains = archive.gains(Filter.ALL, bar);
+            Context.write(
+                    out, Palette.LIGHT.drawn(Gained.against(pairs.get(), gains, divided)));
+        }
+        writing.means(found, pairs, divided);
     }
 
     private void requireOneKind() {
@@ -131,6 +155,9 @@ final class ArchiveCommand implements Callable<Integer> {
         if (!means && (per != null || against != null)) {
             throw new UsageException(
                     "%s goes with --means".formatted(per != null ? "--per" : "--against"));
+        }
+        if (out != null && against == null) {
+            throw new UsageException("--out goes with --against");
         }
         if (against != null && property == null) {
             throw new UsageException("--against needs the --property that it stands beside");

@@ -3,16 +3,19 @@ package org.twinbar.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.twinbar.decision.Amount;
 import org.twinbar.decision.Effect;
+import org.twinbar.report.Gained;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.study.archive.Gain;
 import org.twinbar.study.archive.GroupMean;
+import org.twinbar.study.archive.Paired;
 import org.twinbar.study.archive.Together;
 import org.twinbar.study.archive.UsualScatter;
 
@@ -31,6 +34,7 @@ final class ArchiveOutput {
 
     void gains(List<Gain> gains) {
         List<String> differing = Together.differing(gains);
+        List<String> most = most(gains);
         if (json) {
             Json.write(
                     out,
@@ -39,6 +43,7 @@ final class ArchiveOutput {
                                     list.object(one -> gain(one, gain));
                                 }
                             })
+                            .texts("says", most)
                             .texts("differing", differing));
             return;
         }
@@ -71,7 +76,18 @@ final class ArchiveOutput {
                     gain.comparison().verdict().word());
         }
         out.print(rows);
+        most.forEach(it -> out.print(ComparisonsText.wrapped(it, "")));
         differing(differing);
+    }
+
+    /** Of each property and kind of effect by itself: only like stands beside like. */
+    private static List<String> most(List<Gain> gains) {
+        Map<List<String>, List<Gain>> alike = new LinkedHashMap<>();
+        gains.forEach(it -> alike.computeIfAbsent(
+                        List.of(it.method(), it.property().column(), it.kind().word()),
+                        key -> new ArrayList<>())
+                .add(it));
+        return alike.values().stream().flatMap(it -> Gained.most(it).stream()).toList();
     }
 
     private static void gain(Json json, Gain gain) throws IOException {
@@ -130,71 +146,54 @@ final class ArchiveOutput {
                 .collect(Collectors.joining(", "));
     }
 
-    void means(List<GroupMean> means, Optional<List<GroupMean>> against, Optional<String> per) {
-        List<Pair> pairs = pairs(means, against);
+    /** @param against the same groups with another property beside, where one was asked for */
+    void means(List<GroupMean> means, Optional<List<Paired>> against, Optional<String> per) {
         if (json) {
             Json.write(
                     out,
                     it -> it.list("means", list -> {
-                        for (Pair pair : pairs) {
+                        if (against.isEmpty()) {
+                            for (GroupMean mean : means) {
+                                list.object(one -> mean(one, mean));
+                            }
+                        }
+                        for (Paired pair : against.orElse(List.of())) {
                             list.object(one -> {
                                 mean(one, pair.mean());
-                                if (pair.beside().isPresent()) {
-                                    one.object(
-                                            "against",
-                                            other -> mean(other, pair.beside().get()));
-                                }
+                                one.object("against", other -> mean(other, pair.beside()));
                             });
                         }
                     }));
             return;
         }
-        if (pairs.isEmpty()) {
+        if (against.map(List::isEmpty).orElse(means.isEmpty())) {
             out.println(NOTHING);
             return;
         }
         String divided = per.map(" per %s"::formatted).orElse("");
         Aligned rows = new Aligned()
                 .row("study", "group", "alike in", "property", "mean" + divided, "n", "against");
-        for (Pair pair : pairs) {
-            rows.row(
-                    pair.mean().study().name(),
-                    pair.mean().group(),
-                    words(pair.mean().alike()),
-                    pair.mean().property().label(),
-                    written(pair.mean()),
-                    "" + pair.mean().n(),
-                    pair.beside()
-                            .map(it -> it.property().label() + " " + written(it))
-                            .orElse(""));
+        if (against.isEmpty()) {
+            means.forEach(it -> row(rows, it, ""));
         }
+        against.orElse(List.of())
+                .forEach(it -> row(
+                        rows,
+                        it.mean(),
+                        it.beside().property().label() + " " + written(it.beside())));
         out.print(rows);
         out.println("± is half of the mean's 95 % interval.");
     }
 
-    /** A mean, and that of the other property of the same group of the same study. */
-    private record Pair(GroupMean mean, Optional<GroupMean> beside) {}
-
-    private static List<Pair> pairs(List<GroupMean> means, Optional<List<GroupMean>> against) {
-        List<Pair> pairs = new ArrayList<>();
-        for (GroupMean mean : means) {
-            Optional<GroupMean> beside = against.flatMap(others -> others.stream()
-                    .filter(it -> it.study().id().equals(mean.study().id())
-                            && it.group().equals(mean.group())
-                            && alike(it.alike(), mean.alike()))
-                    .findFirst());
-            if (against.isEmpty() || beside.isPresent()) {
-                pairs.add(new Pair(mean, beside));
-            }
-        }
-        return pairs;
-    }
-
-    /** Specimens of two tests are never the same ones; they must not contradict each other. */
-    private static boolean alike(Map<String, String> one, Map<String, String> other) {
-        return one.entrySet().stream()
-                .allMatch(
-                        it -> other.getOrDefault(it.getKey(), it.getValue()).equals(it.getValue()));
+    private static void row(Aligned rows, GroupMean mean, String beside) {
+        rows.row(
+                mean.study().name(),
+                mean.group(),
+                words(mean.alike()),
+                mean.property().label(),
+                written(mean),
+                "" + mean.n(),
+                beside);
     }
 
     private static void mean(Json json, GroupMean mean) throws IOException {

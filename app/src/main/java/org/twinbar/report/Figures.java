@@ -80,6 +80,11 @@ public final class Figures {
         return ControlFigure.of(control);
     }
 
+    /** Returns one property against another, a point for each group. */
+    public static String against(Against against) {
+        return AgainstFigure.of(against);
+    }
+
     /** Returns the style sheet that pictures need beside the theme. */
     public static String css() {
         return ".figure{display:block;width:100%;height:auto}.figure text{font-family:inherit}"

@@ -295,9 +295,10 @@ final class Judging {
         List<Answer> answers = new ArrayList<>();
         for (Comparisons.Parted parted : outcome.comparisons()) {
             Asked here = asked.where(parted.by());
+            List<Finding> bench = drifted.getOrDefault(question.method(), List.of());
             Comparison comparison = PartAndMaterial.beside(
                             parted.comparison(), tested, properties, property, here)
-                    .doubted(drifted.getOrDefault(question.method(), List.of()));
+                    .doubted(bench, KeptReference.doubt(bench));
             answers.add(new Answer.Compared(
                     name(
                             question,

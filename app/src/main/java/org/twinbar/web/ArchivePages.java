@@ -5,11 +5,14 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.twinbar.exchange.InputException;
+import org.twinbar.study.Progress;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.archive.Archive;
 import org.twinbar.study.archive.Filter;
 import org.twinbar.study.archive.Gain;
 import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.archive.Paired;
 
 /** What all studies of the workspace say, on one page. */
 final class ArchivePages {
@@ -26,7 +29,7 @@ final class ArchivePages {
 
     private void show(Context request) {
         Form form = Form.EMPTY;
-        for (String field : List.of("property", "group", "where")) {
+        for (String field : List.of("property", "group", "where", "against", "per")) {
             String said = request.queryParam(field);
             form = said == null ? form : form.with(field, said.strip());
         }
@@ -42,14 +45,50 @@ final class ArchivePages {
                 form.said("property"),
                 form.said("group"),
                 where.filter(it -> it.indexOf('=') > 0).map(ArchivePages::pair).orElse(Map.of()));
+        List<Paired> pairs = List.of();
+        try {
+            pairs = pairs(form, filter);
+        } catch (InputException e) {
+            trouble = Words.sentence(e);
+        }
         ArchiveView view = ArchiveView.of(
-                all,
-                archive.gains(filter, Progress.SILENT),
-                archive.scatter(filter.anyGroup(), Progress.SILENT));
+                        all,
+                        archive.gains(filter, Progress.SILENT),
+                        archive.scatter(filter.anyGroup(), Progress.SILENT))
+                .with(ArchiveView.against(pairs, all, form.said("per")));
         if (!trouble.isEmpty()) {
             request.status(400);
         }
-        Pages.show(request, "archive", Map.of("view", view, "form", form, "trouble", trouble));
+        Pages.show(request, "archive", Map.of("view", view, "form", form, "trouble", trouble, "measured", measured()));
+    }
+
+    /** Returns every property that some group has a mean of, whether anything was claimed of it. */
+    private List<String> measured() {
+        return archive.means(Filter.ALL, Optional.empty(), Progress.SILENT).stream()
+                .map(it -> it.property().name())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Of any group, since a treatment is looked at beside its control. */
+    private List<Paired> pairs(Form form, Filter filter) {
+        Optional<String> other = form.said("against");
+        if (other.isEmpty() || form.said("property").isEmpty()) {
+            if (form.said("per").isPresent() || other.isPresent()) {
+                throw new InputException("choose two properties, the one against the other");
+            }
+            return List.of();
+        }
+        List<Paired> pairs = Paired.of(
+                archive.means(filter.anyGroup(), form.said("per"), Progress.SILENT),
+                archive.means(
+                        filter.anyGroup().of(other.get()), form.said("per"), Progress.SILENT));
+        if (pairs.isEmpty()) {
+            throw new InputException("no group of a study has both %s and %s"
+                    .formatted(form.text("property"), other.get()));
+        }
+        return pairs;
     }
 
     private static Map<String, String> pair(String text) {

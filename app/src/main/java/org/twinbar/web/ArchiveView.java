@@ -12,9 +12,12 @@ import org.twinbar.decision.Amount;
 import org.twinbar.exchange.InputException;
 import org.twinbar.report.Effect;
 import org.twinbar.report.Figures;
+import org.twinbar.report.Gained;
 import org.twinbar.report.Written;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.study.archive.Gain;
+import org.twinbar.study.archive.GroupMean;
+import org.twinbar.study.archive.Paired;
 import org.twinbar.study.archive.Together;
 import org.twinbar.study.archive.UsualScatter;
 import org.twinbar.study.judged.JudgedStudy;
@@ -26,6 +29,7 @@ import org.twinbar.study.judged.JudgedStudy;
  * @param treatments that may be chosen
  * @param factors that may be chosen, such as {@code orientation = upright}
  * @param parts what is alike stands in one
+ * @param against one property against another; empty where nobody asked
  */
 public record ArchiveView(
         List<String> properties,
@@ -33,17 +37,26 @@ public record ArchiveView(
         List<String> factors,
         List<Part> parts,
         List<Scatter> scatter,
+        Optional<TwoProperties> against,
         boolean invented) {
+
+    /** One property against another, drawn and written. */
+    public record TwoProperties(String heading, String figure, List<TwoMeans> rows) {}
+
+    /** The two means of a group, written. */
+    public record TwoMeans(Paired pair, String mean, String beside, String alike) {}
 
     /**
      * Gains of one property and one kind of effect.
      *
      * @param figure SVG; empty where no gain has an interval
+     * @param most which is the largest, and whether that is known; empty for a single one
      * @param together what they say together, in a sentence; empty where they can't be
      */
     public record Part(
             String heading,
             String figure,
+            String most,
             String together,
             List<Row> rows,
             List<String> differing) {}
@@ -81,7 +94,47 @@ public record ArchiveView(
                 scatter.stream()
                         .map(it -> new Scatter(it, Written.percent(it.coefficientOfVariation())))
                         .toList(),
+                Optional.empty(),
                 all.stream().anyMatch(it -> it.study().origin() == JudgedStudy.Origin.INVENTED));
+    }
+
+    ArchiveView with(Optional<TwoProperties> both) {
+        return new ArchiveView(
+                properties, treatments, factors, parts, scatter, both, invented);
+    }
+
+    static Optional<TwoProperties> against(
+            List<Paired> pairs, List<Gain> gains, Optional<String> per) {
+        if (pairs.isEmpty()) {
+            return Optional.empty();
+        }
+        Paired first = pairs.get(0);
+        return Optional.of(new TwoProperties(
+                "%s against %s%s"
+                        .formatted(
+                                first.mean().property().label(),
+                                small(first.beside().property().label()),
+                                per.map(it -> ", each per " + it.replace('_', ' ')).orElse("")),
+                Gained.against(pairs, gains, per),
+                pairs.stream()
+                        .map(it -> new TwoMeans(
+                                it,
+                                written(it.mean(), per),
+                                written(it.beside(), per),
+                                alike(it.mean().alike())))
+                        .toList()));
+    }
+
+    private static String written(GroupMean mean, Optional<String> per) {
+        String unit = mean.property().unit().symbol();
+        return Written.value(mean.mean(), mean.half().orElse(0), per.isEmpty() ? unit : "");
+    }
+
+    private static String alike(Map<String, String> alike) {
+        return alike.entrySet().stream()
+                .map(it -> it.getKey() + " = " + it.getValue())
+                .sorted()
+                .collect(Collectors.joining(", "));
     }
 
     private static Part part(List<Gain> gains) {
@@ -90,6 +143,7 @@ public record ArchiveView(
         return new Part(
                 first.property().label() + ", " + first.kind().word(),
                 figure(gains, together),
+                Gained.most(gains).orElse(""),
                 together.map(ArchiveView::sentence).orElse(""),
                 gains.stream().map(ArchiveView::row).toList(),
                 Together.differing(gains));
@@ -126,10 +180,7 @@ public record ArchiveView(
                         : "no finite one",
                 gain.comparison().control().map(it -> it.n() + " and ").orElse("")
                         + gain.comparison().treated().n(),
-                gain.alike().entrySet().stream()
-                        .map(it -> it.getKey() + " = " + it.getValue())
-                        .sorted()
-                        .collect(Collectors.joining(", ")));
+                alike(gain.alike()));
     }
 
     private static String end(Gain gain, Amount amount) {

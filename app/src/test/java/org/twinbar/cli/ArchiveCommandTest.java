@@ -63,6 +63,10 @@ class ArchiveCommandTest {
         assertThat(gains.at("/0/alike/material").asText()).isEqualTo("PETG");
         String text = desk.type(asked).out();
         assertThat(text.lines().skip(1).findFirst().orElseThrow()).startsWith("petg");
+        assertThat(text.replaceAll("[\\s\\p{Zs}]+", " "))
+                .contains("Largest force changed most from 'annealed': +30 % (95 % interval")
+                .contains("in material PETG (the study 'petg'). Next comes +10 %")
+                .contains("Their intervals lie apart, so the first gained more.");
         assertThat(text).contains("Not alike in all:", "'material' differs: ABS; PETG; PLA.");
     }
 
@@ -140,6 +144,21 @@ class ArchiveCommandTest {
                 .out();
         assertThat(against).contains("annealed", "material=PLA", "± is half of the mean's");
         assertThat(against).contains("N/g");
+    }
+
+    @Test
+    void drawsOnePropertyAgainstAnother() throws Exception {
+        desk.type("archive --workspace @club --property peak_force --means --where material=PLA"
+                        + " --against force_per_mass --out @against.svg")
+                .done();
+        String svg = java.nio.file.Files.readString(folder.resolve("against.svg"));
+        assertThat(svg).contains("Largest force in N against Largest force per gram", "pla, annealed");
+        desk.refuses(
+                "archive --workspace @club --property peak_force --means --out @x.svg",
+                "--out goes with --against");
+        desk.refuses(
+                "archive --workspace @club --property load --means --against peak_force --out @x.svg",
+                "no group has both load and peak_force");
     }
 
     @Test

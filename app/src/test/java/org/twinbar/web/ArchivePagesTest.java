@@ -57,6 +57,24 @@ class ArchivePagesTest {
     }
 
     @Test
+    void drawsOnePropertyAgainstAnother() {
+        String page = served.get("/archive?property=strength&against=peak_force").body();
+        assertThat(page).contains("Tensile strength against largest force", "hollow where it was");
+        assertThat(served.get("/archive?property=strength&against=peak_force&per=area_mm2").body())
+                .contains("role=\"alert\"", "must be a number above zero");
+        assertThat(served.get("/archive?against=strength").body())
+                .contains("Choose two properties, the one against the other.");
+        assertThat(served.get("/archive?property=strength&against=gloss").body())
+                .contains("No group of a study has both strength and gloss.");
+    }
+
+    @Test
+    void saysWhichGainedMostAndWhetherThatIsKnown() {
+        assertThat(served.get("/archive?property=strength&group=coated").body())
+                .contains("Tensile strength changed most from", "which of them gained more is open");
+    }
+
+    @Test
     void saysWhereNothingFitsOrTheQuestionIsNone() {
         assertThat(served.get("/archive?group=painted").body())
                 .contains("No study of this workspace holds anything like that.");

@@ -62,16 +62,16 @@ public record Comparison(
     }
 
     /**
-     * Returns the same comparison with something that puts its readings in doubt: it is said beside
-     * the verdict, which stays as it is.
+     * Returns the same comparison with what puts its readings in doubt: that is said beside the
+     * verdict, which stays as it is.
+     *
+     * @param said a sentence more beside the verdict, where there is one
      */
-    public Comparison doubted(List<Finding> doubts) {
+    public Comparison doubted(List<Finding> doubts, Optional<String> said) {
         List<String> sentences = new ArrayList<>(reasons);
+        said.ifPresent(sentences::add);
         List<Finding> more = new ArrayList<>(findings);
-        for (Finding doubt : doubts) {
-            sentences.add(doubt.text());
-            more.add(doubt);
-        }
+        more.addAll(doubts);
         return new Comparison(
                 question, control, treated, found, beside, claimed, verdict, sentences, more,
                 needed, standing, context);

@@ -186,6 +186,7 @@ public final class BlindSheet {
         double room = poster.bottom() - top - 60;
         double side =
                 Math.min((width - (across - 1) * gap) / across, (room - (down - 1) * gap) / down);
+        double used = down * side + (down - 1) * gap;
         double left = (Frame.WIDE.width() - across * side - (across - 1) * gap) / 2;
         Graphics2D canvas = image.createGraphics();
         try {
@@ -193,7 +194,9 @@ public final class BlindSheet {
                     RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
             for (int i = 0; i < on.size(); i++) {
                 double x = left + i % ACROSS * (side + gap);
-                double y = top + 20 + (double) (i / ACROSS) * (side + gap);
+                double y = top + 20
+                        + Math.max(0, room - used) / 2
+                        + (double) (i / ACROSS) * (side + gap);
                 canvas.drawImage(
                         on.get(i).square(), (int) x, (int) y, (int) side, (int) side, null);
                 Square.number(canvas, on.get(i).number(), x, y, side);

@@ -140,6 +140,17 @@ public record KeptReference(
                                 .orElse("had not been looked at before")));
     }
 
+    /** Returns what is said of a verdict that rests on a test in doubt; nothing where none is. */
+    static Optional<String> doubt(List<Finding> findings) {
+        return findings.stream()
+                .map(Finding::kind)
+                .filter(it -> it != UNDATED)
+                .findFirst()
+                .map(kind -> kind == OUT_OF_CONTROL
+                        ? "The bench was out of control when this was tested."
+                        : "Whether the bench was in control when this was tested is open.");
+    }
+
     /** Returns the first place of a day at which a chart says that something changed. */
     private Optional<Integer> said(SortedMap<Integer, List<String>> said, LocalDate day) {
         return said.keySet().stream()
