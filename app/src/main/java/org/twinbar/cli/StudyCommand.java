@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 /** {@code twinbar study}: the studies of a workspace. */
 @Command(
         name = "study",
-        description = "Makes, lists, imports, shows, exports, checks and publishes studies.",
+        description = "Makes, lists, imports, shows, corrects, exports, checks and publishes studies.",
         mixinStandardHelpOptions = true,
         subcommands = {
             StudyCommand.New.class,
@@ -28,6 +28,7 @@ import picocli.CommandLine.Parameters;
             StudyExport.class,
             StudyCheck.class,
             StudyPublish.class,
+            StudyCorrect.class,
         })
 final class StudyCommand extends HoldsCommands {
 

@@ -124,6 +124,10 @@ class PublishedWordsTest {
                     requireEarned(name, text, EnumSet.of(verdict));
                     assertThat(text).as(name).contains(verdict.word());
                 });
+                besides(study).forEach((name, text) -> {
+                    requireModest(name, text);
+                    requireEarned(name, text, EnumSet.of(verdict));
+                });
                 if (before != null) {
                     correction(before, study, verdict);
                 }
@@ -170,6 +174,37 @@ class PublishedWordsTest {
         });
     }
 
+    /** Returns what is said of pictures to who can't see them, and the kit's other words. */
+    private static Map<String, String> besides(JudgedStudy study) {
+        Map<String, String> besides = new LinkedHashMap<>();
+        besides.put("pictures of the report", labels(Report.html(study)));
+        int pictures = 0;
+        for (KitFile file : Kit.of(study, List.of(Palette.LIGHT))) {
+            String content = file.name().matches(".*\\.(svg|txt|md)")
+                    ? new String(file.content().get(), UTF_8)
+                    : "";
+            if (file.name().endsWith(".svg")) {
+                pictures++;
+                besides.put(file.name(), labels(content));
+            } else if (!content.isEmpty()) {
+                besides.put(file.name(), content);
+            }
+        }
+        assertThat(pictures).as("a verdict in three shapes, and the table").isGreaterThan(3);
+        assertThat(besides).containsKeys("shots.md", "alternative-text.txt");
+        besides.forEach((name, text) -> assertThat(text).as(name).isNotBlank());
+        return besides;
+    }
+
+    /** Returns every label and title of a page or a picture. */
+    private static String labels(String markup) {
+        return java.util.regex.Pattern.compile("(?:aria-label|title|alt)=\"([^\"]*)\"")
+                .matcher(markup)
+                .results()
+                .map(it -> it.group(1))
+                .collect(java.util.stream.Collectors.joining("\n"));
+    }
+
     private static Map<String, String> texts(JudgedStudy study) {
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put(
@@ -199,6 +234,7 @@ class PublishedWordsTest {
                         text = "Nothing migrates."
                         """), Handed.nothing());
         Map<String, String> texts = texts(study);
+        besides(study).forEach(PublishedWordsTest::requireModest);
         texts.forEach((name, text) -> {
             requireModest(name, text);
             assertThat(text).as(name).contains("not for this bench");
