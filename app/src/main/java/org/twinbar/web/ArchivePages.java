@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.exchange.InputException;
-import org.twinbar.study.Progress;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.archive.Archive;
 import org.twinbar.study.archive.Filter;
 import org.twinbar.study.archive.Gain;
-import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.archive.Paired;
+import org.twinbar.study.calculation.Progress;
 
 /** What all studies of the workspace say, on one page. */
 final class ArchivePages {

@@ -22,8 +22,8 @@ import org.slf4j.LoggerFactory;
 import org.twinbar.report.kit.Kit;
 import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
-import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.Still;
+import org.twinbar.study.judged.JudgedStudy;
 
 /** Kits that are being drawn, one after the other, and those that are ready to be taken. */
 final class Kits implements AutoCloseable {

@@ -16,10 +16,10 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.datapackage.OpenPackage;
-import org.twinbar.study.JudgedStudy;
 import org.twinbar.study.PackagedStudy;
 import org.twinbar.study.Recheck;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.JudgedStudy;
 
 /**
  * "Does somebody's study hold?": a data package is handed in, calculated again, and every

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.twinbar.study.Act;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * What goes out of a study: its verdicts, kept as they are published, and the kit.

@@ -1,7 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.bench.ReferenceSheet;
-import org.twinbar.study.bench.KeptReference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -24,6 +22,8 @@ import org.twinbar.method.Methods;
 import org.twinbar.report.Report;
 import org.twinbar.study.bench.Drift;
 import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptReference;
+import org.twinbar.study.bench.ReferenceSheet;
 import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.judged.JudgedStudy;

@@ -20,10 +20,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.Upload;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 /** What goes out of a study by its pages: what was published, and the kit. */
 class PublishPagesTest {
@@ -99,7 +99,7 @@ class PublishPagesTest {
                                 "empty",
                                 "Nothing yet?",
                                 "",
-                                org.twinbar.study.JudgedStudy.Origin.MEASURED));
+                                org.twinbar.study.judged.JudgedStudy.Origin.MEASURED));
         HttpResponse<String> refused = served.post(
                 "/studies/" + empty.id() + "/publications",
                 Map.of("act", UUID.randomUUID().toString()));

@@ -61,6 +61,15 @@ public record Comparison(
         return with(context.with(elsewhere));
     }
 
+    /** Returns the same comparison with its doubts, each said beside the verdict in full. */
+    public Comparison doubted(List<Finding> doubts) {
+        Comparison doubted = this;
+        for (Finding doubt : doubts) {
+            doubted = doubted.doubted(List.of(doubt), Optional.of(doubt.text()));
+        }
+        return doubted;
+    }
+
     /**
      * Returns the same comparison with what puts its readings in doubt: that is said beside the
      * verdict, which stays as it is.

@@ -141,7 +141,7 @@ public record KeptReference(
     }
 
     /** Returns what is said of a verdict that rests on a test in doubt; nothing where none is. */
-    static Optional<String> doubt(List<Finding> findings) {
+    public static Optional<String> doubt(List<Finding> findings) {
         return findings.stream()
                 .map(Finding::kind)
                 .filter(it -> it != UNDATED)
