@@ -257,12 +257,7 @@ final class Judging {
     private List<Answer> answer(Claim.Question question) {
         Optional<State.KeptTest> test = state.test(question.method());
         if (test.isEmpty()) {
-            if (!question.method().equals(TestSheet.OF_RESULTS)) {
-                OwnMethods.named(methods, question.method());
-            }
-            return List.of(new Answer.Unanswered(
-                    question.name(),
-                    "No readings of the %s test are here yet.".formatted(question.method())));
+            return List.of(withoutReadings(question));
         }
         Property property = property(question.method(), question.asked().property());
         List<JudgedSpecimen> tested = specimens.stream()
@@ -325,6 +320,15 @@ final class Judging {
                 .forEach(it -> answers.add(new Answer.Unanswered(
                         name(question, apart.inWords(it.by()), ""), it.reason())));
         return answers;
+    }
+
+    private Answer withoutReadings(Claim.Question question) {
+        if (!question.method().equals(TestSheet.OF_RESULTS)) {
+            OwnMethods.named(methods, question.method());
+        }
+        return new Answer.Unanswered(
+                question.name(),
+                "No readings of the %s test are here yet.".formatted(question.method()));
     }
 
     /** Results that came as a table are told what they are by their column alone. */
