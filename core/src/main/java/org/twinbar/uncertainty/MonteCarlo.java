@@ -29,6 +29,9 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
     private static final int LEAST_BLOCKS = 3;
     private static final int MOST_BLOCKS = 200;
 
+    /** Values more of a tail than a quarter, so that small tails reach as far as those of all. */
+    private static final int SPARE = 25;
+
     public MonteCarlo {
         if (!(coverage > 0 && coverage < 1)) {
             throw new IllegalArgumentException(
@@ -105,16 +108,7 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
         List<Result> results = new ArrayList<>();
         boolean settled = false;
         for (int blocks = 0; blocks < mostBlocks && !settled; blocks++) {
-            for (int i = 0; i < block; i++) {
-                world.draw(random);
-                double[] values = model.at(world);
-                while (results.size() < values.length) {
-                    results.add(new Result(this, block));
-                }
-                for (int k = 0; k < values.length; k++) {
-                    results.get(k).add(values[k]);
-                }
-            }
+            drawBlock(model, world, random, results, block);
             settled = true;
             for (Result result : results) {
                 settled &= result.endBlock();
@@ -122,6 +116,24 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
         }
         boolean standStill = settled;
         return results.stream().map(result -> result.drawn(standStill)).toList();
+    }
+
+    private void drawBlock(
+            Model model,
+            Errors world,
+            UniformRandomProvider random,
+            List<Result> results,
+            int worlds) {
+        for (int i = 0; i < worlds; i++) {
+            world.draw(random);
+            double[] values = model.at(world);
+            while (results.size() < values.length) {
+                results.add(new Result(this, worlds));
+            }
+            for (int k = 0; k < values.length; k++) {
+                results.get(k).add(values[k]);
+            }
+        }
     }
 
     /** Half a unit of the last of two significant digits (JCGM 101:2008, 7.9.2). */
@@ -141,10 +153,11 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
      * The values of one result in one block of worlds.
      *
      * @param squares sum of their squared distances from the mean
+     * @param tails somewhat longer ones than its own interval needs, for that of all blocks
      */
-    private record Block(double[] values, double mean, double squares) {
+    private record Block(double[] values, double mean, double squares, Tails tails) {
 
-        static Block of(double[] values) {
+        static Block of(double[] values, int outside) {
             // About one of them, so that a large mean doesn't swallow small differences.
             double sum = 0;
             for (double value : values) {
@@ -155,7 +168,8 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             for (double value : values) {
                 squares += (value - mean) * (value - mean);
             }
-            return new Block(values, mean, squares);
+            int kept = Math.min(values.length, outside + outside / 4 + SPARE);
+            return new Block(values, mean, squares, Tails.of(List.of(values), kept));
         }
     }
 
@@ -186,7 +200,7 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             if (count == 0) {
                 return true;
             }
-            Block ended = Block.of(Arrays.copyOf(block, count));
+            Block ended = Block.of(Arrays.copyOf(block, count), outside(count));
             count = 0;
             blocks.add(ended);
             Drawn drawn = summary(List.of(ended), 0, true);
@@ -220,15 +234,24 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             return summary(blocks, without, settled);
         }
 
-        /** The ends are among the lowest and the highest that may lie outside, n less the held. */
+        /** Returns how many worlds the interval leaves out. */
+        private int outside(int n) {
+            return n - Math.min(n - 1, (int) (run.coverage * n + 0.5));
+        }
+
+        /** The ends are among the lowest and the highest that may lie outside. */
         private Drawn summary(List<Block> of, long none, boolean settled) {
             if (of.isEmpty()) {
                 double nan = Double.NaN;
                 return new Drawn(nan, nan, nan, nan, nan, nan, 0, none, settled);
             }
             int n = of.stream().mapToInt(each -> each.values().length).sum();
-            int outside = n - Math.min(n - 1, (int) (run.coverage * n + 0.5));
-            Tails tails = Tails.of(of.stream().map(Block::values).toList(), outside);
+            int outside = outside(n);
+            Tails tails = of.size() == 1
+                    ? of.get(0).tails().shortened(outside)
+                    : Tails.joined(of.stream().map(Block::tails).toList(), outside)
+                            .orElseGet(() -> Tails.of(
+                                    of.stream().map(Block::values).toList(), outside));
             double[] low = tails.lowest();
             double[] high = tails.highest();
             int shortest = 0;

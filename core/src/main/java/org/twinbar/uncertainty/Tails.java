@@ -2,6 +2,7 @@ package org.twinbar.uncertainty;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The lowest and the highest of many values, each in order; those between are never sorted.
@@ -52,14 +53,54 @@ record Tails(double[] lowest, double[] highest) {
                 Arrays.copyOfRange(highest, highest.length - tail, highest.length));
     }
 
-    private static Tails sorted(List<double[]> parts, int count, int tail) {
-        double[] all = new double[count];
+    /**
+     * Returns both tails of all values from the tails of their parts, without looking at the values
+     * again; nothing where a part's tail ends before theirs, so that it may hide values.
+     */
+    static Optional<Tails> joined(List<Tails> parts, int tail) {
+        double[] low = inOrder(parts.stream().map(Tails::lowest).toList());
+        double[] high = inOrder(parts.stream().map(Tails::highest).toList());
+        if (tail == 0 || low.length < tail) {
+            return Optional.empty();
+        }
+        double lowEnd = low[tail - 1];
+        double highEnd = high[high.length - tail];
+        for (Tails part : parts) {
+            int size = part.lowest.length;
+            if (size == 0 || part.lowest[size - 1] < lowEnd || part.highest[0] > highEnd) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Tails(
+                Arrays.copyOf(low, tail), Arrays.copyOfRange(high, high.length - tail, high.length)));
+    }
+
+    /** Returns the tails that hold so many fewer on either side. */
+    Tails shortened(int tail) {
+        return new Tails(
+                Arrays.copyOf(lowest, tail),
+                Arrays.copyOfRange(highest, highest.length - tail, highest.length));
+    }
+
+    private static double[] inOrder(List<double[]> parts) {
+        double[] all = joined(parts);
+        // The library's sort sees that these are a few rising runs, and merges them.
+        Arrays.sort(all);
+        return all;
+    }
+
+    private static double[] joined(List<double[]> parts) {
+        double[] all = new double[parts.stream().mapToInt(part -> part.length).sum()];
         int at = 0;
         for (double[] part : parts) {
             System.arraycopy(part, 0, all, at, part.length);
             at += part.length;
         }
-        Arrays.sort(all);
+        return all;
+    }
+
+    private static Tails sorted(List<double[]> parts, int count, int tail) {
+        double[] all = inOrder(parts);
         return new Tails(Arrays.copyOf(all, tail), Arrays.copyOfRange(all, count - tail, count));
     }
 

@@ -2,9 +2,11 @@ package org.twinbar.uncertainty;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,6 +34,39 @@ class TailsTest {
                     random.doubles(10_000).map(v -> ties ? Math.rint(9 * v) : v).toArray();
             holdsWhatASortDoes(values, tail);
         }
+    }
+
+    @Test
+    void tailsOfPartsJoinIntoThoseOfAll() {
+        Random random = new Random(7);
+        List<double[]> parts = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            parts.add(random.doubles(2000).toArray());
+        }
+        Tails whole = Tails.of(parts, 2000);
+        List<Tails> tails =
+                parts.stream().map(part -> Tails.of(List.of(part), 150)).toList();
+        Tails joined = Tails.joined(tails, 2000).orElseThrow();
+        assertThat(joined.lowest()).isEqualTo(whole.lowest());
+        assertThat(joined.highest()).isEqualTo(whole.highest());
+        assertThat(joined.shortened(10).highest())
+                .isEqualTo(Arrays.copyOfRange(whole.highest(), 1990, 2000));
+    }
+
+    /** One part that lies lower than all others hides values behind its own tail. */
+    @Test
+    void tailsThatMayHideValuesAreNotJoined() {
+        double[] low = new double[1000];
+        double[] high = new double[1000];
+        for (int i = 0; i < 1000; i++) {
+            low[i] = i;
+            high[i] = 5000 + i;
+        }
+        List<Tails> tails = List.of(Tails.of(List.of(low), 100), Tails.of(List.of(high), 100));
+        assertThat(Tails.joined(tails, 100).orElseThrow().lowest()).endsWith(98, 99);
+        assertThat(Tails.joined(tails, 101)).isEmpty();
+        assertThat(Tails.joined(tails, 0)).isEmpty();
+        assertThat(Tails.joined(tails, 201)).isEmpty();
     }
 
     @ParameterizedTest
