@@ -18,11 +18,42 @@ public final class WrittenNumbers {
     public static Optional<String> scatter(NumbersTold told) {
         return told.scatter()
                 .map(it -> "scatter %s, %s"
-                        .formatted(
-                                told.sizes() == Sizes.RELATIVE
-                                        ? Written.percent(it.value())
-                                        : amount(told, it.value()),
-                                it.words()));
+                        .formatted(size(told, it.value()), it.words()));
+    }
+
+    /** Returns a scatter or a change as people read it: a share, or an amount with its unit. */
+    public static String size(NumbersTold told, double value) {
+        return told.sizes() == Sizes.RELATIVE ? Written.percent(value) : amount(told, value);
+    }
+
+    /**
+     * Returns how large a smallest effect is on a picture: per cent of a change or a share, times
+     * of a rate, else as it is.
+     */
+    public static double onPicture(NumbersTold told, double smallest) {
+        if (told.expectation() == Expectation.SAME || told.effect() == Effect.LEVEL) {
+            boolean shares = told.sizes() == Sizes.RELATIVE || told.scatter().isEmpty();
+            return shares ? 100 * smallest : smallest;
+        }
+        return switch (told.effect()) {
+            case RATIO -> Math.abs(100 * (smallest - 1));
+            case SHARE -> Math.abs(100 * smallest);
+            case DIFFERENCE, LEVEL -> Math.abs(smallest);
+            case RATE, RANK -> smallest;
+        };
+    }
+
+    /** Returns the unit of {@link #onPicture}; empty where there is none. */
+    public static String unitOnPicture(NumbersTold told) {
+        boolean shares = told.sizes() == Sizes.RELATIVE || told.scatter().isEmpty();
+        return switch (told.effect()) {
+            case RATIO -> "%";
+            case SHARE -> told.expectation() == Expectation.SAME ? "%" : "points";
+            case DIFFERENCE -> told.unit();
+            case LEVEL -> shares ? "%" : told.unit();
+            case RATE -> told.expectation() == Expectation.SAME ? "%" : "times";
+            case RANK -> "";
+        };
     }
 
     /**

@@ -3,13 +3,18 @@ package org.twinbar.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.twinbar.decision.Effect;
+import org.twinbar.decision.Expectation;
 import org.twinbar.finding.Finding;
-import org.twinbar.method.Property;
 import org.twinbar.planning.Effort;
 import org.twinbar.planning.Numbers;
+import org.twinbar.quantity.Quantity;
+import org.twinbar.quantity.QuantityException;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Reach;
 import org.twinbar.report.Written;
+import org.twinbar.report.WrittenNumbers;
+import org.twinbar.study.NumbersTold;
 
 /**
  * What the numbers of a plan can tell, as its page shows it.
@@ -32,6 +37,8 @@ public record NumbersView(List<Kind> kinds, String cost) {
      * @param index of the kind on the form
      * @param sentence what the chosen number tells
      * @param scatter that it was reckoned with, and where that comes from
+     * @param assuming what else is taken for true; empty where nothing is
+     * @param header of the smallest effects
      * @param picture the smallest change found over the number, or the chance
      */
     public record Kind(
@@ -39,7 +46,9 @@ public record NumbersView(List<Kind> kinds, String cost) {
             String name,
             String sentence,
             String scatter,
+            String assuming,
             String picture,
+            String header,
             List<Row> rows,
             List<Finding> findings) {}
 
@@ -53,7 +62,7 @@ public record NumbersView(List<Kind> kinds, String cost) {
 
     static NumbersView of(List<PlanNumbers.Known> known) {
         Optional<Effort.Cost> all =
-                known.stream().map(it -> it.chosen().cost()).reduce(Effort.Cost::plus);
+                known.stream().map(PlanNumbers.Known::cost).reduce(Effort.Cost::plus);
         return new NumbersView(
                 known.stream().map(NumbersView::kind).toList(),
                 all.map(it -> "%s in all: %s."
@@ -62,73 +71,80 @@ public record NumbersView(List<Kind> kinds, String cost) {
     }
 
     private static Kind kind(PlanNumbers.Known known) {
+        NumbersTold told = known.told();
         List<Row> rows = new ArrayList<>();
-        for (Numbers.Row row : known.numbers().rows()) {
+        for (Numbers.Row row : told.numbers().rows()) {
             rows.add(new Row(
                     Integer.toString(row.perGroup()),
                     Written.percent(row.power()),
-                    smallest(row, known).orElse("–"),
+                    WrittenNumbers.smallest(told, row),
                     cost(row.cost())));
         }
         return new Kind(
                 known.kind().index(),
                 known.kind().series().name(),
                 sentence(known),
-                known.scattered()
-                        .map(it -> "Scatter from specimen to specimen: %s (%s)."
-                                .formatted(
-                                        PlanNumbers.written(it.value(), known.property()),
-                                        it.from()))
-                        .orElse("Parts pass or don't, so there is no scatter to reckon with."),
+                WrittenNumbers.scatter(told)
+                        .map(it -> PlanForm.heading(it) + ".")
+                        .orElse("Parts are counted or put in order, so no scatter plays a part."),
+                told.assuming().isEmpty()
+                        ? ""
+                        : "If " + String.join("; ", told.assuming()) + ".",
                 Figures.reach(reach(known)),
+                WrittenNumbers.smallestHeader(told),
                 rows,
-                known.numbers().findings());
-    }
-
-    private static Optional<String> smallest(Numbers.Row row, PlanNumbers.Known known) {
-        return row.smallest().isPresent()
-                ? Optional.of(written(row.smallest().getAsDouble(), known))
-                : Optional.empty();
-    }
-
-    /** A ratio's effect is a factor, another's an amount. */
-    private static String written(double effect, PlanNumbers.Known known) {
-        return known.isRelative()
-                ? Written.ratioChange(effect)
-                : PlanNumbers.written(effect, known.property());
+                told.findings());
     }
 
     private static String sentence(PlanNumbers.Known known) {
+        NumbersTold told = known.told();
         Numbers.Row chosen = known.chosen();
-        String many = "%s in each group".formatted(chosen.perGroup());
         String likely = chosen.power() >= AS_LIKELY_AS_NOT
                 ? "the likely verdict is “supported” (chance %s)"
                         .formatted(Written.percent(chosen.power()))
                 : "the likely verdict is “open”: the chance of “supported” is only %s"
                         .formatted(Written.percent(chosen.power()));
-        String finds = smallest(chosen, known)
-                .map(it -> " They find a change of %s or more in four studies out of five."
-                        .formatted(it))
-                .orElse("");
-        String enough = known.numbers().enough().isPresent()
-                        && known.numbers().enough().getAsInt() != chosen.perGroup()
+        String truth = told.expectation() == Expectation.SAME
+                ? "no change at all"
+                : known.kind().isOfLevel()
+                        ? "what is expected true"
+                        : "the expected change true";
+        String finds = chosen.smallest().isEmpty()
+                ? ""
+                : " In four studies out of five so many %s %s."
+                        .formatted(
+                                finding(known), WrittenNumbers.smallest(told, chosen));
+        String enough = told.numbers().enough().isPresent()
+                        && told.numbers().enough().getAsInt() != chosen.perGroup()
                 ? " %s would do for a chance of %s."
                         .formatted(
-                                known.numbers().enough().getAsInt(),
-                                Written.percent(known.numbers().power()))
+                                told.numbers().enough().getAsInt(),
+                                Written.percent(told.numbers().power()))
                 : "";
-        return "With %s and the expected change true, %s.%s%s"
-                .formatted(many, likely, finds, enough);
+        return "With %s in each group and %s, %s.%s%s"
+                .formatted(chosen.perGroup(), truth, likely, finds, enough);
+    }
+
+    private static String finding(PlanNumbers.Known known) {
+        if (known.told().expectation() == Expectation.SAME) {
+            return "show a change to lie within";
+        }
+        return known.kind().isOfLevel() ? "need" : "find a change from";
     }
 
     private static Reach reach(PlanNumbers.Known known) {
-        List<Numbers.Row> rows = new ArrayList<>(known.numbers().rows());
-        rows.removeIf(row -> row.perGroup() == known.chosen().perGroup());
-        rows.add(known.chosen());
-        rows.sort(java.util.Comparator.comparingInt(Numbers.Row::perGroup));
-        boolean sizes = rows.stream().allMatch(row -> row.smallest().isPresent());
+        NumbersTold told = known.told();
+        List<Numbers.Row> rows = told.numbers().rows();
         Optional<Integer> chosen = Optional.of(known.chosen().perGroup());
-        if (!sizes) {
+        List<Reach.Point> sizes = new ArrayList<>();
+        for (Numbers.Row row : rows) {
+            row.smallest()
+                    .ifPresent(it -> sizes.add(new Reach.Point(
+                            row.perGroup(),
+                            WrittenNumbers.onPicture(told, it),
+                            WrittenNumbers.smallest(told, row))));
+        }
+        if (sizes.isEmpty()) {
             return new Reach(
                     "chance of “supported”, %",
                     rows.stream()
@@ -137,32 +153,35 @@ public record NumbersView(List<Kind> kinds, String cost) {
                                     100 * row.power(),
                                     Written.percent(row.power())))
                             .toList(),
-                    List.of(new Reach.Level(100 * known.numbers().power(), "80\u2009% wanted")),
+                    List.of(new Reach.Level(
+                            100 * told.numbers().power(),
+                            Written.percent(told.numbers().power()) + " wanted")),
                     chosen);
         }
-        Property property = known.property();
-        String unit = property.unit().symbol();
+        String unit = WrittenNumbers.unitOnPicture(told);
         return new Reach(
-                known.isRelative()
-                        ? "smallest change found, %"
-                        : "smallest change found" + (unit.isEmpty() ? "" : ", " + unit),
-                rows.stream()
-                        .map(row -> new Reach.Point(
-                                row.perGroup(),
-                                size(row.smallest().getAsDouble(), known),
-                                smallest(row, known).orElse("")))
-                        .toList(),
-                known.expected().isPresent()
-                        ? List.of(new Reach.Level(
-                                Math.abs(known.expected().getAsDouble())
-                                        * (known.isRelative() ? 100 : 1),
-                                "expected"))
-                        : List.of(),
+                PlanForm.heading(WrittenNumbers.smallestHeader(told))
+                        + (unit.isEmpty() ? "" : ", " + unit),
+                sizes,
+                expected(known),
                 chosen);
     }
 
-    private static double size(double effect, PlanNumbers.Known known) {
-        return known.isRelative() ? Math.abs(100 * (effect - 1)) : Math.abs(effect);
+    private static List<Reach.Level> expected(PlanNumbers.Known known) {
+        Effect effect = known.told().effect();
+        if (known.expected().isEmpty() || effect == Effect.RATE || effect == Effect.RANK) {
+            return List.of();
+        }
+        boolean percent = !WrittenNumbers.unitOnPicture(known.told()).equals(known.told().unit())
+                || effect == Effect.RATIO;
+        try {
+            double size = percent
+                    ? 100 * Quantity.parseShare(known.expected())
+                    : Quantity.parse(known.expected()).value();
+            return List.of(new Reach.Level(Math.abs(size), "expected"));
+        } catch (QuantityException e) {
+            return List.of();
+        }
     }
 
     private static String cost(Effort.Cost cost) {

@@ -38,6 +38,7 @@ public final class PlanForm {
     private final Form form;
     private final List<PlanKind> kinds;
     private final Map<String, String> troubles = new LinkedHashMap<>();
+    private final Map<String, String> wanted = new LinkedHashMap<>();
 
     private PlanForm(StudyName study, Form form, List<PlanKind> kinds) {
         this.study = study;
@@ -85,6 +86,20 @@ public final class PlanForm {
 
     void trouble(String field, String sentence) {
         troubles.putIfAbsent(field, Words.sentence(sentence));
+    }
+
+    /** A plan may be made without what nobody typed; what was typed must be right. */
+    void missing(String field, String sentence) {
+        if (form.text(field).isEmpty()) {
+            wanted.putIfAbsent(field, Words.sentence(sentence));
+        } else {
+            trouble(field, sentence);
+        }
+    }
+
+    /** Returns what a field should say so that more can be told; empty where nothing is missing. */
+    public String wanted(String field) {
+        return wanted.getOrDefault(field, "");
     }
 
     /** Returns the sorts of treatment that there are. */
@@ -260,7 +275,10 @@ public final class PlanForm {
         fields.put("seed", "1");
         fields.put("reasons", String.join("\n", Plan.LeavingOut.USUAL.reasons()));
         plan.ifPresent(it -> fields.putAll(fields(it)));
-        kinds.forEach(kind -> fields.putAll(kind.begun()));
+        kinds.forEach(kind -> fields.putAll(kind.begun(plan.stream()
+                .flatMap(it -> it.reasons().stream())
+                .filter(it -> it.series().equals(kind.series().name()))
+                .findFirst())));
         return new Form(fields);
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.twinbar.exchange.InputException;
+import org.twinbar.method.Property.Scale;
 import org.twinbar.planning.Series;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
@@ -22,6 +23,7 @@ import org.twinbar.specimen.StandardShapes;
 import org.twinbar.study.judged.Asked;
 import org.twinbar.study.judged.Asked.Term;
 import org.twinbar.study.judged.Claim;
+import org.twinbar.study.judged.Plan;
 
 /**
  * A kind of specimens on the form of a plan.
@@ -29,9 +31,11 @@ import org.twinbar.study.judged.Claim;
  * @param index tells its fields from those of another kind
  * @param series as the plan has it, or as the claims ask
  * @param title of its test
+ * @param scale of what its first question asks
  * @param questions that it answers
  */
-public record PlanKind(int index, Series series, String title, List<Claim.Question> questions) {
+public record PlanKind(
+        int index, Series series, String title, Scale scale, List<Claim.Question> questions) {
 
     private static final Unit MILLIMETRES = Unit.of("mm");
     private static final String OWN = "own";
@@ -45,8 +49,12 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
         return "s" + index + "." + name;
     }
 
-    /** Returns what the fields hold before anybody typed. */
-    Map<String, String> begun() {
+    /**
+     * Returns what the fields hold before anybody typed.
+     *
+     * @param reason why there are as many in a plan that there is
+     */
+    Map<String, String> begun(Optional<Plan.NumberReason> reason) {
         Map<String, String> fields = new LinkedHashMap<>();
         Optional<Shape> shape = StandardShapes.named(series.shape());
         Optional<Form> own = shape.flatMap(it -> ownForm(it.name()));
@@ -58,9 +66,18 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
         fields.put(field("n"), Integer.toString(series.perGroup()));
         fields.put(field("pilots"), Integer.toString(series.pilots()));
         said(Term.CLAIMED)
-                .or(() -> said(Term.WORTH).flatMap(PlanKind::twice))
+                .or(() -> isOfLevel() || said(Term.EXPECT).filter("same"::equals).isPresent()
+                        ? Optional.empty()
+                        : said(Term.WORTH).flatMap(PlanKind::twice))
                 .ifPresent(it -> fields.put(field("expected"), it));
         said(Term.WORTH).ifPresent(it -> fields.put(field("worth"), it));
+        reason.ifPresent(it -> {
+            fields.put(field("expected"), it.expected());
+            it.worth().ifPresent(worth -> fields.put(field("worth"), worth));
+            if (it.from().equals("given")) {
+                fields.put(field("scatter"), it.scatter());
+            }
+        });
         return fields;
     }
 
@@ -69,7 +86,9 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
         try {
             Quantity size = Quantity.parse(worth);
             return Optional.of("%s %s"
-                    .formatted(Written.number(2 * size.value(), 3), size.unit().symbol())
+                    .formatted(
+                            Written.number(2 * size.value(), 3),
+                            size.unit().symbol())
                     .strip());
         } catch (QuantityException e) {
             return Optional.empty();
@@ -77,15 +96,14 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
     }
 
     private static Optional<Form> ownForm(String name) {
-        boolean standard =
-                StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
+        boolean standard = StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
         return standard ? Optional.empty() : Form.named(name.replaceAll("-.*", ""));
     }
 
     private static String sizes(Shape shape) {
         List<String> sizes = new ArrayList<>();
-        shape.measures()
-                .forEach(it -> sizes.add(it.name() + " " + Written.number(it.millimetres(), 5)));
+        shape.measures().forEach(it -> sizes.add(
+                it.name() + " " + Written.number(it.millimetres(), 5)));
         return String.join(", ", sizes);
     }
 
@@ -95,6 +113,36 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
 
     Optional<Asked> asked() {
         return questions.stream().findFirst().map(Claim.Question::asked);
+    }
+
+    private boolean isYesNo() {
+        return scale == Scale.YES_NO;
+    }
+
+    /** Whether its claims are about a level rather than a change. */
+    public boolean isOfLevel() {
+        return said(Term.AT).isPresent()
+                || said(Term.OF).isPresent()
+                || isYesNo() && said(Term.CLAIMED).isEmpty();
+    }
+
+    /** Whether its claims are right if it is less. */
+    boolean isDownward() {
+        return said(Term.EXPECT)
+                .filter(it -> it.equals("lower") || it.equals("slower"))
+                .isPresent();
+    }
+
+    public boolean needsControlShare() {
+        return isYesNo() && !isOfLevel();
+    }
+
+    /** Returns what is expected, as the form asks for it. */
+    public String expectedWords() {
+        if (!isOfLevel()) {
+            return "Change that is expected";
+        }
+        return isYesNo() ? "Share that passes, if it is true" : "How far the mean lies past the level";
     }
 
     /** Returns which way up its claims ask for; empty where they leave it open. */
@@ -200,9 +248,6 @@ public record PlanKind(int index, Series series, String title, List<Claim.Questi
         PrintOrientation chosen = orientation(form);
         return chosen == series.orientation()
                 ? series.name()
-                : "%s, %s"
-                        .formatted(
-                                series.name().replaceAll(", (flat|edge|upright)$", ""),
-                                chosen.word());
+                : "%s, %s".formatted(series.name().replaceAll(", (flat|edge|upright)$", ""), chosen.word());
     }
 }

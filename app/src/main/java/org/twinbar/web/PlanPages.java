@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.twinbar.exchange.InputException;
+import org.twinbar.method.Property;
+import org.twinbar.method.TestMethod;
 import org.twinbar.planning.Series;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
@@ -133,9 +135,22 @@ public final class PlanPages {
                             .getOrDefault("orientation", each.orientation().word())
                             .equals(each.orientation().word()))
                     .toList();
-            kinds.add(new PlanKind(kinds.size(), each, title(each.method()), answered));
+            kinds.add(new PlanKind(kinds.size(), each, title(each.method()), scale(each, answered), answered));
         }
         return kinds;
+    }
+
+    private Property.Scale scale(Series series, List<Claim.Question> questions) {
+        return workspace
+                .methods()
+                .named(series.method())
+                .map(TestMethod::description)
+                .flatMap(it -> questions.stream()
+                        .findFirst()
+                        .flatMap(asked -> it.property(asked.asked().property()))
+                        .or(() -> it.properties().stream().findFirst()))
+                .map(Property::scale)
+                .orElse(Property.Scale.RATIO);
     }
 
     private String title(String method) {

@@ -120,6 +120,10 @@ class RoutesTest {
                 served.study() + "/specimens/FP1",
                 served.study() + "/rig/tensile",
                 "/rig",
+                Links.plan(planned),
+                Links.plan(planned) + "/form",
+                Links.register(planned),
+                Links.registered(planned, code()),
                 trial)) {
             assertThat(served.get(path).body())
                     .as(path)
