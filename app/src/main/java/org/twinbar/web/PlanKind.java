@@ -72,7 +72,7 @@ public record PlanKind(
                 .ifPresent(it -> fields.put(field("expected"), it));
         said(Term.WORTH).ifPresent(it -> fields.put(field("worth"), it));
         reason.ifPresent(it -> {
-            fields.put(field("expected"), it.expected());
+            fields.put(field("expected"), it.expected().replace("past the level by ", ""));
             it.worth().ifPresent(worth -> fields.put(field("worth"), worth));
             if (it.from().equals("given")) {
                 fields.put(field("scatter"), it.scatter());
@@ -124,13 +124,6 @@ public record PlanKind(
         return said(Term.AT).isPresent()
                 || said(Term.OF).isPresent()
                 || isYesNo() && said(Term.CLAIMED).isEmpty();
-    }
-
-    /** Whether its claims are right if it is less. */
-    boolean isDownward() {
-        return said(Term.EXPECT)
-                .filter(it -> it.equals("lower") || it.equals("slower"))
-                .isPresent();
     }
 
     public boolean needsControlShare() {

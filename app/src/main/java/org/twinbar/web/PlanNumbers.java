@@ -10,7 +10,6 @@ import org.twinbar.planning.Series;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.quantity.Unit;
-import org.twinbar.report.WrittenNumbers;
 import org.twinbar.specimen.Shape;
 import org.twinbar.specimen.StandardShapes;
 import org.twinbar.study.NumbersAsked;
@@ -57,11 +56,9 @@ final class PlanNumbers {
         }
         Effort effort = effort(kind, series.get());
         try {
-            NumbersTold told = workspace.plans().numbers(asked(kind, series.get(), effort));
-            Numbers.Row chosen = told.numbers().rows().stream()
-                    .filter(it -> it.perGroup() == series.get().perGroup())
-                    .findFirst()
-                    .orElseThrow();
+            NumbersAsked asked = asked(kind, series.get(), effort);
+            NumbersTold told = workspace.plans().numbers(asked);
+            Numbers.Row chosen = told.numbers().row(series.get().perGroup()).orElseThrow();
             int groups = form.groups().size();
             return Optional.of(new Known(
                     kind,
@@ -70,7 +67,7 @@ final class PlanNumbers {
                     effort.of(
                             groups * series.get().perGroup(), taking() * series.get().perGroup()),
                     form.text(kind.field("expected")),
-                    reason(kind, series.get(), told, chosen)));
+                    workspace.plans().reason(form.study(), series.get(), asked)));
         } catch (InputException e) {
             trouble(kind, String.valueOf(e.getMessage()));
             return Optional.empty();
@@ -82,7 +79,7 @@ final class PlanNumbers {
                 .findFirst()
                 .map(NumbersAsked::of)
                 .orElseGet(() -> NumbersAsked.nothing().with(Wish.METHOD, series.method()));
-        return asked.with(kind.isOfLevel() ? Wish.ABOVE : Wish.EXPECTED, expected(kind))
+        return asked.with(kind.isOfLevel() ? Wish.ABOVE : Wish.EXPECTED, form.text(kind.field("expected")))
                 .with(Wish.WORTH, form.text(kind.field("worth")))
                 .with(Wish.SCATTER, form.text(kind.field("scatter")))
                 .with(Wish.CONTROL_SHARE, form.text(kind.field("control")))
@@ -99,36 +96,15 @@ final class PlanNumbers {
                 .with(Wish.RESIN_PRICE, Double.toString(effort.prices().resinPerKilogram()));
     }
 
-    /** A size is typed as people say it: "15 % lower" is 15 %. */
-    private String expected(PlanKind kind) {
-        String typed = form.text(kind.field("expected"));
-        boolean signed = typed.matches("[-+−].*");
-        return kind.isDownward() && !signed && !typed.isEmpty() ? "-" + typed : typed;
-    }
-
     private void trouble(PlanKind kind, String sentence) {
         String field = sentence.startsWith("worth") || sentence.contains("would matter")
                 ? "worth"
                 : sentence.contains("control-share")
                         ? "control"
-                        : sentence.contains("fewer than")
+                        : sentence.contains("A group has from")
                                 ? "n"
                                 : sentence.contains("scatter") ? "scatter" : "expected";
         form.missing(kind.field(field), sentence.replaceAll("^[a-z-]+: ", ""));
-    }
-
-    private Optional<Plan.NumberReason> reason(
-            PlanKind kind, Series series, NumbersTold told, Numbers.Row chosen) {
-        String expected = form.text(kind.field("expected"));
-        return told.scatter()
-                .filter(it -> !expected.isEmpty())
-                .map(it -> new Plan.NumberReason(
-                        series.name(),
-                        WrittenNumbers.size(told, it.value()),
-                        it.words(),
-                        expected,
-                        Optional.of(form.text(kind.field("worth"))).filter(w -> !w.isEmpty()),
-                        chosen.power()));
     }
 
     private int taking() {

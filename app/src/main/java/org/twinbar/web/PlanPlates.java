@@ -69,7 +69,7 @@ final class PlanPlates {
      * @throws org.twinbar.specimen.ShapeException where the bed is too small
      */
     static Plate plate(Making making, int run, Bed bed, double chord) {
-        List<Registered> inPlace = making.specimens().stream()
+        List<Registered> inPlace = making.made().stream()
                 .filter(it -> it.placed().run() == run)
                 .sorted(Comparator.comparingInt(it -> it.placed().position()))
                 .toList();

@@ -125,7 +125,7 @@ public final class PlanView {
 
     public List<Run> runs() {
         TreeMap<Integer, List<Registered>> byRun = new TreeMap<>();
-        making.specimens()
+        making.made()
                 .forEach(it -> byRun.computeIfAbsent(it.placed().run(), run -> new ArrayList<>())
                         .add(it));
         List<Run> runs = new ArrayList<>();
@@ -163,12 +163,12 @@ public final class PlanView {
             String link) {}
 
     public List<Row> rows() {
-        return making.specimens().stream()
+        return making.made().stream()
                 .map(it -> new Row(
                         it.code(),
                         it.series().name(),
                         Integer.toString(it.placed().test()),
-                        Integer.toString(it.placed().run()),
+                        it.placed().isPilot() ? "pilot" : Integer.toString(it.placed().run()),
                         Integer.toString(it.placed().position()),
                         it.group().map(PlannedGroup::name).orElse("hidden"),
                         number(it, it.placed().mix()),

@@ -78,7 +78,7 @@ final class RegisterPages {
     }
 
     private static Registered find(Context request, Making making) {
-        return making.specimen(request.pathParam("code"))
+        return making.madeAs(request.pathParam("code"))
                 .orElseThrow(() -> Refusal.notFound(
                         "The plan has no specimen '%s'.".formatted(request.pathParam("code"))));
     }
@@ -101,7 +101,7 @@ final class RegisterPages {
     /** Whoever treats may choose by group, though the list shows none. */
     private List<String> codes(StudyName study, Context request, Form form) {
         String which = form.text("which");
-        List<Registered> all = workspace.plans().forTreating(study).specimens();
+        List<Registered> all = workspace.plans().forTreating(study).made();
         if (all.isEmpty()) {
             throw new InputException("the study has no plan yet, so it has no specimens");
         }

@@ -17,6 +17,7 @@ public final class RegisterView {
     static final String TICKED = "ticked";
 
     private static final String ALL = "all";
+    private static final String PILOTS = "the pilots";
     private static final String RUN = "run ";
     private static final String MIX = "mix ";
     private static final String LOAD = "oven load ";
@@ -55,6 +56,9 @@ public final class RegisterView {
     /** Returns what a step may be noted of at once, such as {@code run 1}. */
     public List<String> several() {
         List<String> several = new ArrayList<>(List.of(ALL));
+        if (!making.pilotSpecimens().isEmpty()) {
+            several.add(PILOTS);
+        }
         making.plan().map(it -> it.allocation().design()).ifPresent(design -> {
             number(several, RUN, design.batches().runs());
             if (takes(PlannedGroup.Together.MIX)) {
@@ -81,6 +85,9 @@ public final class RegisterView {
 
     /** Returns whether a specimen is among those that are chosen at once. */
     static boolean isOf(Registered one, String which) {
+        if (one.placed().isPilot()) {
+            return which.equals(ALL) || which.equals(PILOTS);
+        }
         return which.equals(ALL)
                 || which.equals(RUN + one.placed().run())
                 || which.equals(MIX + text(one.placed().mix()))
@@ -101,15 +108,20 @@ public final class RegisterView {
     public record Row(String code, String kind, String where, String state, String link) {}
 
     public List<Row> rows() {
-        return making.specimens().stream()
+        return making.made().stream()
                 .map(it -> new Row(
                         it.code(),
                         it.series().name(),
-                        "run %s, place %s"
-                                .formatted(it.placed().run(), it.placed().position()),
+                        where(it),
                         state(it),
                         Links.registered(study, it.code())))
                 .toList();
+    }
+
+    static String where(Registered one) {
+        return one.placed().isPilot()
+                ? "pilot " + one.placed().position()
+                : "run %s, place %s".formatted(one.placed().run(), one.placed().position());
     }
 
     /** Returns how far a specimen is, in words. */

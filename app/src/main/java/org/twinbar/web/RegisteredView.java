@@ -2,6 +2,7 @@ package org.twinbar.web;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.exchange.InputException;
@@ -57,11 +58,10 @@ public final class RegisteredView {
 
     /** Returns where it belongs, its group only where that may be known. */
     public String about() {
-        return "%s; run %s, place %s; tested as number %s%s."
+        return "%s; %s; tested as number %s%s."
                 .formatted(
                         one.series().name(),
-                        one.placed().run(),
-                        one.placed().position(),
+                        RegisterView.where(one),
                         one.placed().test(),
                         one.group()
                                 .map(PlannedGroup::name)
@@ -219,8 +219,10 @@ public final class RegisteredView {
     }
 
     private Optional<String> neighbour(int step) {
-        List<String> codes = making.plan().orElseThrow().allocation().inPrintOrder().stream()
-                .map(it -> it.code())
+        List<String> codes = making.made().stream()
+                .sorted(Comparator.comparingInt((Registered it) -> it.placed().run())
+                        .thenComparingInt(it -> it.placed().position()))
+                .map(Registered::code)
                 .toList();
         int at = codes.indexOf(one.code()) + step;
         return at >= 0 && at < codes.size() ? Optional.of(codes.get(at)) : Optional.empty();

@@ -69,7 +69,7 @@ class PlanPagesTest {
                 .contains("the likely verdict is “open”");
         less.put("s0.n", "2");
         assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
-                .contains("No verdict rests on fewer than 3 specimens in each group");
+                .contains("A group has from 3 to 200 specimens here, not 2.");
         less.put("s0.n", "4");
         less.put("s0.scatter", "a lot");
         assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
@@ -87,7 +87,7 @@ class PlanPagesTest {
                 .extracting(it -> it.name())
                 .containsExactly("plain", "coated", "sanded");
         assertThat(plan.reasons()).singleElement().satisfies(it -> {
-            assertThat(it.scatter()).isEqualTo("6\u2009%");
+            assertThat(it.scatter()).isEqualTo("6 %");
             assertThat(it.from()).isEqualTo("given");
         });
         String page = page(study);

@@ -128,6 +128,31 @@ class RegisterPagesTest {
     }
 
     @Test
+    void hasThePilotsBeforeAllOthers() {
+        StudyName study = served.workspace()
+                .importStudy(
+                        Act.by("the club"),
+                        StudyFile.parse(
+                                "plan.toml",
+                                MakingPagesTest.PLANNED
+                                        .replace("planned cleats", "piloted")
+                                        .replace("per_group = 3", "per_group = 3\npilots = 2")),
+                        Handed.nothing());
+        note(study, Map.of("step", "printed", "which", "the pilots"));
+        Making making = served.workspace().plans().of(study);
+        assertThat(making.pilotSpecimens())
+                .hasSize(2)
+                .allSatisfy(it -> assertThat(it.done(Step.PRINTED)).isPresent());
+        assertThat(making.specimens())
+                .allSatisfy(it -> assertThat(it.done(Step.PRINTED)).isEmpty());
+        String pilot = making.pilotSpecimens().get(0).code();
+        assertThat(served.get(Links.registered(study, pilot)).body()).contains("pilot 1");
+        assertThat(served.get(Links.plan(study)).body())
+                .contains("Pilots, before run 1", "<td class=\"number\">pilot</td>");
+        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=0").statusCode()).isEqualTo(200);
+    }
+
+    @Test
     void leadsAStudyWithoutAPlanToOne() {
         assertThat(served.get(Links.register(served.demo())).body())
                 .contains("The study has no plan yet", "Plan the specimens");
