@@ -132,6 +132,11 @@ public final class Treating {
         return workspace.state(study).making().waiting();
     }
 
+    /** Returns the studies whose specimens are planned, so that some may wait for something. */
+    public List<StudyName> planned() {
+        return workspace.studiesWith(Aspect.PLAN);
+    }
+
     /** Returns where each specimen stands at a moment, in the order of testing. */
     public List<Standing> clock(StudyName study, Instant now) {
         MakingState state = workspace.state(study).making();

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.calculation.AlikeValues;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Spelling;
@@ -19,6 +19,7 @@ import org.twinbar.store.Digest;
 import org.twinbar.store.Entry;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
+import org.twinbar.study.calculation.AlikeValues;
 import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.file.StudyFile;
@@ -254,6 +255,15 @@ public final class Workspace implements AutoCloseable {
 
     ZonedDateTime now() {
         return clock.instant().atZone(clock.getZone());
+    }
+
+    /** Returns the studies of which some entry says something of this kind. */
+    List<StudyName> studiesWith(Aspect aspect) {
+        Set<String> subjects =
+                store.of(aspect.word()).stream().map(Entry::subject).collect(Collectors.toSet());
+        return studies().stream()
+                .filter(study -> subjects.contains(study.id().toString()))
+                .toList();
     }
 
     State state(StudyName study) {

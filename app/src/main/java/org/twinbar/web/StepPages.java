@@ -13,13 +13,13 @@ import org.twinbar.quantity.Unit;
 import org.twinbar.study.Act;
 import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
-import org.twinbar.study.judged.Making;
 import org.twinbar.study.RecipeKind;
 import org.twinbar.study.RecipeSheet;
-import org.twinbar.study.judged.Registered;
-import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.TreatmentSteps.Told;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StudyName;
 import org.twinbar.treatment.Procedure;
 import org.twinbar.treatment.TreatmentException;
 
@@ -124,6 +124,7 @@ public final class StepPages {
         Map<String, Object> with = new LinkedHashMap<>();
         with.put("study", study);
         with.put("view", view);
+        with.put("blind", making.keyClosed());
         with.put("others", making.recipes().keySet());
         with.put("form", form);
         with.put("amiss", amiss);

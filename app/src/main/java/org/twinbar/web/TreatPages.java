@@ -12,8 +12,8 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.quantity.Unit;
 import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
-import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.StudyName;
 import org.twinbar.treatment.TreatmentException;
 import org.twinbar.treatment.Waiting;
 
@@ -80,9 +80,8 @@ final class TreatPages {
     }
 
     private void today(Context request) {
-        List<TreatView> views = workspace.studies().stream()
+        List<TreatView> views = workspace.treating().planned().stream()
                 .map(study -> TreatView.of(workspace, study))
-                .filter(TreatView::isPlanned)
                 .toList();
         Pages.show(request, Pages.isPart(request) ? "today-list" : "today", Map.of("views", views));
     }

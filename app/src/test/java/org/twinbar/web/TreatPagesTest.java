@@ -48,7 +48,8 @@ class TreatPagesTest {
         assertThat(page(Links.treating(study)))
                 .contains("3 specimens wait to be treated")
                 .contains("3 specimens still curing, until 8 May, 12:00")
-                .contains("Choose how 'coated' is treated");
+                .contains("Choose how 'coated' is treated")
+                .contains("Whoever reads the instruments stays away from this page");
         assertThat(page(Links.study(study)))
                 .contains("no recipe for coated; 3 specimens wait to be treated");
         assertThat(page("/today")).contains("Does the coat make cleats stronger?");
