@@ -141,6 +141,55 @@ class SeveralCommandTest {
         assertThat(none).contains("no rate: At no moment did it happen to a specimen while others");
     }
 
+    /** Invented cups: what {@code compare} says of a table a study says of it too. */
+    @Test
+    void aStudyTellsWhatHappenedFromWhereWatchingEnded() {
+        desk.file(
+                "cups.csv",
+                "specimen,group,run,dry_h,wet",
+                "P1,plain,a,2,1",
+                "P2,plain,a,5,1",
+                "P3,plain,b,5,1",
+                "P4,plain,b,9,1",
+                "P5,plain,b,14,1",
+                "P6,plain,a,24,0",
+                "C1,coated,a,20,1",
+                "C2,coated,a,24,0",
+                "C3,coated,a,24,0",
+                "C4,coated,b,24,0",
+                "C5,coated,b,24,0",
+                "C6,coated,b,22,1");
+        desk.file(
+                "cups.toml",
+                "study = \"cups\"",
+                "question = \"Does the coat keep cups dry?\"",
+                "invented = true",
+                "[[test]]",
+                "method = \"results\"",
+                "specimens = \"cups.csv\"",
+                "[[claim]]",
+                "words = \"Coated cups leak later\"",
+                "[[claim.question]]",
+                "name = \"time\"",
+                "method = \"results\"",
+                "property = \"dry_h\"",
+                "effect = \"rate\"",
+                "event = \"wet\"",
+                "control = \"plain\"",
+                "block = \"run\"",
+                "expect = \"lower\"");
+        desk.type("study import @cups.toml --workspace @c").done();
+        JsonNode there = desk.type("study show cups --workspace @c --json")
+                .json()
+                .at("/claims/0/answers/0/effect");
+        JsonNode here = desk.type("compare @cups.csv --value dry_h --event wet --group group"
+                        + " --control plain --block run --expect lower --effect rate --json")
+                .json()
+                .at("/comparisons/0/effect");
+        assertThat(there).isEqualTo(here);
+        assertThat(here.get("method").asText()).endsWith("stratified");
+    }
+
     @Test
     void aLineAloneNeedsNoControl() {
         JsonNode all = desk.type("compare @v.csv --group group --value load_N --trend film --by"

@@ -42,6 +42,7 @@ public final class Observing {
                 asked.by().stream().map(factor -> factor(specimens, factor)).toList();
         Optional<String> amount = asked.said(Term.TREND).map(column -> column(specimens, column));
         HowMade made = made(specimens, asked);
+        Optional<String> event = event(specimens, asked);
         Map<Map<String, String>, List<JudgedSpecimen>> parted = new LinkedHashMap<>();
         for (JudgedSpecimen specimen : about(specimens, asked)) {
             Map<String, String> part = new LinkedHashMap<>();
@@ -51,7 +52,7 @@ public final class Observing {
         List<Part> parts = new ArrayList<>();
         parted.forEach((levels, its) -> {
             List<Observation> observations = its.stream()
-                    .map(specimen -> observation(specimen, property, made))
+                    .map(specimen -> observation(specimen, property, made, event))
                     .toList();
             parts.add(new Part(
                     levels,
@@ -77,7 +78,8 @@ public final class Observing {
                 candidates,
                 about(specimens, asked).stream()
                         .filter(JudgedSpecimen::counts)
-                        .map(it -> new Apart.Specimen(it.factors(), observed(it, property)))
+                        .map(it -> new Apart.Specimen(
+                                it.factors(), observed(it, property, event(specimens, asked))))
                         .toList(),
                 asked);
     }
@@ -89,8 +91,9 @@ public final class Observing {
      */
     static List<Observation> of(List<JudgedSpecimen> specimens, Property property, Asked asked) {
         HowMade made = made(specimens, asked);
+        Optional<String> event = event(specimens, asked);
         return about(specimens, asked).stream()
-                .map(specimen -> observation(specimen, property, made))
+                .map(specimen -> observation(specimen, property, made, event))
                 .toList();
     }
 
@@ -155,7 +158,7 @@ public final class Observing {
     }
 
     private static Observation observation(
-            JudgedSpecimen specimen, Property property, HowMade made) {
+            JudgedSpecimen specimen, Property property, HowMade made, Optional<String> event) {
         Map<String, Double> moves = new LinkedHashMap<>();
         OptionalDouble own = OptionalDouble.empty();
         Budget budget = specimen.result().budgets().get(property);
@@ -170,11 +173,33 @@ public final class Observing {
         return new Observation(
                 specimen.code(),
                 specimen.group(),
-                observed(specimen, property),
+                observed(specimen, property, event),
                 made.of(column -> cell(specimen, column)),
                 own,
                 moves,
                 specimen.leftOut());
+    }
+
+    private static Optional<String> event(List<JudgedSpecimen> specimens, Asked asked) {
+        return asked.said(Term.EVENT).map(column -> column(specimens, column));
+    }
+
+    /** What had not happened when the test ended is "at least". */
+    private static Observed observed(
+            JudgedSpecimen specimen, Property property, Optional<String> event) {
+        Observed observed = observed(specimen, property);
+        return observed instanceof Observed.Number number
+                        && !event.map(column -> happened(specimen, column)).orElse(true)
+                ? new Observed.AtLeast(number.value())
+                : observed;
+    }
+
+    private static boolean happened(JudgedSpecimen specimen, String column) {
+        String text = cell(specimen, column).strip();
+        return ResultRow.happened(text)
+                .orElseThrow(() -> new QuestionException(
+                        "%s of %s is '%s', neither 1 (it happened) nor 0 (the test ended first)."
+                                .formatted(column, specimen.code(), text)));
     }
 
     private static Observed observed(JudgedSpecimen specimen, Property property) {

@@ -47,20 +47,25 @@ record ResultRow(
     Observed observed(String header, Optional<String> event) {
         Observed observed =
                 given.containsKey(header) ? given.get(header) : parse(header, text(header));
-        boolean happened = event.map(this::happened).orElse(true);
+        boolean happened = event.map(this::happenedBy).orElse(true);
         return !happened && observed instanceof Observed.Number number
                 ? new Observed.AtLeast(number.value())
                 : observed;
     }
 
-    private boolean happened(String event) {
-        return switch (text(event).toLowerCase(Locale.ROOT)) {
-            case "1", "yes" -> true;
-            case "0", "no" -> false;
-            default ->
-                throw place.column(event)
+    private boolean happenedBy(String event) {
+        return happened(text(event))
+                .orElseThrow(() -> place.column(event)
                         .value(text(event))
-                        .refuseValue("is neither 1 (it happened) nor 0 (the test ended first)");
+                        .refuseValue("is neither 1 (it happened) nor 0 (the test ended first)"));
+    }
+
+    /** Returns what a cell says of whether it happened; nothing where it says neither. */
+    static Optional<Boolean> happened(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "1", "yes" -> Optional.of(true);
+            case "0", "no" -> Optional.of(false);
+            default -> Optional.empty();
         };
     }
 
