@@ -28,6 +28,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** Chromium without a window, at a width that a test chooses. */
 record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implements AutoCloseable {
 
+    private static final int HEIGHT = 900;
+
     /** Without these a browser that runs as root or without a network doesn't start, or waits. */
     private static final List<String> ARGUMENTS = List.of(
             "--headless=new",
@@ -69,7 +71,7 @@ record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implemen
         LIGHT,
         DARK;
 
-        private String word() {
+        String word() {
             return name().toLowerCase(Locale.ROOT);
         }
     }
@@ -87,17 +89,7 @@ record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implemen
                         List.of(
                                 Map.of("name", "prefers-reduced-motion", "value", "reduce"),
                                 Map.of("name", "prefers-color-scheme", "value", light.word()))));
-        driver.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of(
-                        "width",
-                        width,
-                        "height",
-                        900,
-                        "deviceScaleFactor",
-                        1,
-                        "mobile",
-                        width < 700));
+        metrics(width, HEIGHT);
     }
 
     void visit(URI page) {
@@ -149,22 +141,41 @@ record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implemen
 
     /** Writes the whole page as a picture below {@code target/screens}, to be looked at. */
     void picture(String name) throws IOException {
-        Object height = driver.executeScript("return document.documentElement.scrollHeight");
-        Object width = driver.executeScript("return innerWidth");
+        Path folder = Files.createDirectories(Path.of("target", "screens"));
+        Files.write(folder.resolve(name + ".png"), whole(Integer.MAX_VALUE));
+    }
+
+    /**
+     * Returns the page as a picture, down to its end.
+     *
+     * @param longest in pixels; what is longer is cut off
+     */
+    byte[] whole(int longest) {
+        int height = number("return document.documentElement.scrollHeight");
+        int width = number("return innerWidth");
+        metrics(width, Math.min(longest, height));
+        byte[] picture = driver.getScreenshotAs(OutputType.BYTES);
+        metrics(width, HEIGHT);
+        return picture;
+    }
+
+    private int number(String script) {
+        Object number = driver.executeScript(script);
+        return ((Number) Objects.requireNonNull(number)).intValue();
+    }
+
+    private void metrics(int width, int height) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of(
                         "width",
-                        Objects.requireNonNull(width),
+                        width,
                         "height",
-                        Objects.requireNonNull(height),
+                        height,
                         "deviceScaleFactor",
                         1,
                         "mobile",
-                        ((Number) width).intValue() < 700));
-        Path folder = Files.createDirectories(Path.of("target", "screens"));
-        Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
-        size(((Number) width).intValue());
+                        width < 700));
     }
 
     @Override

@@ -37,7 +37,7 @@ class RoutesTest {
     @TempDir
     static Path folder;
 
-    private static Served served;
+    static Served served;
     private static KeptInstrument instrument;
     private static Photo photo;
     private static KeptRecipe recipe;
@@ -209,10 +209,10 @@ class RoutesTest {
         }
     }
 
-    private static String filled(String path, String trial) {
+    static String filled(String path, String trial) {
         boolean isOfPlan = path.matches("/studies/\\{study}/(plan|register)/.*");
         StudyName study = isOfPlan ? planned : served.demo();
-        return path.replace("{study}", study.id().toString())
+        String filled = path.replace("{study}", study.id().toString())
                 .replace("<code>", isOfPlan ? code() : "FP1")
                 .replace("{code}", code())
                 .replace("{number}", "1")
@@ -223,13 +223,15 @@ class RoutesTest {
                 .replace("{page}", "verdicts")
                 .replace("{instrument}", instrument.id().toString())
                 .replace("/trials/{trial}", trial);
+        assertThat(filled).as("a sample for " + path).doesNotContainPattern("[{<]");
+        return filled;
     }
 
     private static String code() {
         return served.workspace().plans().of(planned).specimens().get(0).code();
     }
 
-    private static List<String> reading() {
+    static List<String> reading() {
         return paths("GET ");
     }
 
