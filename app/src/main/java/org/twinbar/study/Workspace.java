@@ -282,6 +282,11 @@ public final class Workspace implements AutoCloseable {
                 : Judging.withReadings(judge(study, Progress.SILENT).specimens());
     }
 
+    /** Returns what looks at curves by themselves. */
+    public CurveReview curves() {
+        return new CurveReview(this);
+    }
+
     /** Returns what moves marks on curves. */
     public Marking marking() {
         return new Marking(this);

@@ -26,6 +26,7 @@ final class Assets {
         routes.get("/assets/twinbar.js", file(SCRIPT, () -> resource("twinbar.js")));
         routes.get("/assets/timer.js", file(SCRIPT, () -> resource("timer.js")));
         routes.get("/assets/curve.js", file(SCRIPT, () -> resource("curve.js")));
+        routes.get("/assets/curves.js", file(SCRIPT, () -> resource("curves.js")));
         routes.get("/assets/rig.css", file(CSS, () -> resource("rig.css")));
         routes.get("/assets/rig.js", file(SCRIPT, () -> resource("rig.js")));
         routes.get("/assets/picture.js", file(SCRIPT, () -> resource("picture.js")));

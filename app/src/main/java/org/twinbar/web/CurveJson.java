@@ -25,6 +25,7 @@ final class CurveJson {
         channel(json.putObject("across"), curve.across());
         channel(json.putObject("up"), curve.up());
         json.put("control", control);
+        json.put("rows", curve.rowsRead());
         ArrayNode x = json.putArray("x");
         ArrayNode y = json.putArray("y");
         IntStream.range(0, curve.x().length)
@@ -54,7 +55,7 @@ final class CurveJson {
         return json.toString();
     }
 
-    private static void channel(ObjectNode json, Channel channel) {
+    static void channel(ObjectNode json, Channel channel) {
         json.put("label", channel.label());
         json.put("unit", channel.unit().symbol());
     }

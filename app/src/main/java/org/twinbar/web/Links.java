@@ -93,6 +93,15 @@ public final class Links {
         return register(study) + "/" + encoded(code);
     }
 
+    /** Returns where all curves of a test lie over each other. */
+    public static String curves(StudyName study, String method) {
+        return study(study) + "/curves?test=" + encoded(method);
+    }
+
+    public static String overlay(StudyName study, String method) {
+        return study(study) + "/overlay?test=" + encoded(method);
+    }
+
     public static String rig(StudyName study) {
         return study(study) + "/rig";
     }

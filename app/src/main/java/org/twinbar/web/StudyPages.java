@@ -120,7 +120,9 @@ final class StudyPages {
     private void curve(Context request) {
         JudgedStudy now = judge(find(request));
         JudgedSpecimen specimen = specimen(request, now);
-        String json = specimen.curve()
+        String json = ("all".equals(request.queryParam("rows"))
+                        ? workspace.curves().whole(specimen)
+                        : specimen.curve())
                 .map(curve -> CurveJson.of(curve, ShownSpecimen.isControl(now, specimen)))
                 .orElseThrow(() -> Refusal.notFound(
                         "No curve of '%s' was handed in.".formatted(specimen.code())));

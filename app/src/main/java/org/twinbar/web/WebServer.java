@@ -128,6 +128,7 @@ public final class WebServer implements AutoCloseable {
         new PlanPages(workspace, studies).routes(routes);
         new PlanPaper(workspace, studies).routes(routes);
         new RegisterPages(workspace, studies).routes(routes);
+        new CurvePages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);
         new MixPages(workspace, studies).routes(routes);
         new TreatPages(workspace, studies).routes(routes);

@@ -109,6 +109,8 @@
     const actions = {
         in: () => zoom(0.5),
         out: () => zoom(2),
+        left: () => pan(-0.5),
+        right: () => pan(0.5),
         all: () => plot.setScale("x", { min: curve.x[0], max: curve.x[curve.x.length - 1] }),
         mark: () => {
             if (curve.marks.length > 0) {
@@ -125,6 +127,46 @@
         "+": actions.in, "-": actions.out, 0: actions.all, m: actions.mark, M: actions.mark,
     };
 
+    // Pans by a share of what is shown, and zooms about a place; neither leaves the curve.
+    function view(min, max) {
+        const first = curve.x[0];
+        const last = curve.x[curve.x.length - 1];
+        const width = Math.min(last - first, max - min);
+        const from = Math.max(first, Math.min(last - width, min));
+        plot.setScale("x", { min: from, max: from + width });
+    }
+
+    function pan(share) {
+        const { min, max } = plot.scales.x;
+        view(min + share * (max - min), max + share * (max - min));
+    }
+
+    function wheel(event) {
+        if (document.activeElement !== live && !event.ctrlKey && !event.shiftKey) {
+            return;
+        }
+        event.preventDefault();
+        const { min, max } = plot.scales.x;
+        if (event.shiftKey || Math.abs(event.deltaX) > Math.abs(event.deltaY)) {
+            pan((event.deltaX || event.deltaY) / plot.over.clientWidth);
+        } else {
+            const by = event.deltaY > 0 ? 1.25 : 0.8;
+            const held = plot.posToVal(event.clientX - plot.over.getBoundingClientRect().left, "x");
+            view(held - (held - min) * by, held + (max - held) * by);
+        }
+    }
+
+    // A page comes with a thinned curve; all rows follow, so that a closer look shows more.
+    function fetchAll() {
+        fetch(section.dataset.curve + "&rows=all").then((answer) => answer.json()).then((json) => {
+            const { min, max } = plot.scales.x;
+            curve = json;
+            plot.setData([curve.x, curve.y], false);
+            plot.setScale("x", { min, max });
+            section.dataset.rows = curve.x.length;
+        });
+    }
+
     fetch(section.dataset.curve).then((answer) => answer.json()).then((json) => {
         curve = json;
         live.hidden = false;
@@ -133,6 +175,10 @@
             more.hidden = false;
         }
         plot = draw();
+        if (curve.rows > curve.x.length) {
+            fetchAll();
+        }
+        live.addEventListener("wheel", wheel, { passive: false });
         live.addEventListener("keydown", (event) => {
             const act = keys[event.key];
             if (act && !event.ctrlKey && !event.metaKey && !event.altKey) {
