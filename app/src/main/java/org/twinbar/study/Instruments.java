@@ -59,7 +59,7 @@ public final class Instruments implements Shelf {
     }
 
     /** Returns the place of the last entry on any instrument: so long, all stays the same. */
-    long stamp() {
+    public long stamp() {
         return ASPECTS.stream()
                 .mapToLong(aspect -> store.lastOf(aspect.word()))
                 .max()

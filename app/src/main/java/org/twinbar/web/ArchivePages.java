@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.twinbar.exchange.InputException;
+import org.twinbar.study.Remembered;
+import org.twinbar.study.Stamp;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.archive.Archive;
 import org.twinbar.study.archive.Filter;
@@ -16,9 +18,16 @@ import org.twinbar.study.calculation.Progress;
 /** What all studies of the workspace say, on one page. */
 final class ArchivePages {
 
+    /** Part of the program's memory that pages put together may hold. */
+    private static final int SHARE = 32;
+
+    private final Workspace workspace;
     private final Archive archive;
+    private final Remembered<Filter, List<Stamp>, ArchiveView> views =
+            new Remembered<>(Remembered.shareOfMemory(SHARE), ArchiveView::bytes);
 
     ArchivePages(Workspace workspace) {
+        this.workspace = workspace;
         this.archive = new Archive(workspace);
     }
 
@@ -38,7 +47,6 @@ final class ArchivePages {
                         "'%s' must be written as factor = value, such as orientation = upright."
                                 ::formatted)
                 .orElse("");
-        List<Gain> all = archive.gains(Filter.ALL, Progress.SILENT);
         Filter filter = new Filter(
                 Optional.empty(),
                 form.said("property"),
@@ -50,10 +58,15 @@ final class ArchivePages {
         } catch (InputException e) {
             trouble = Words.sentence(e);
         }
-        ArchiveView view = ArchiveView.of(
-                        all,
-                        archive.gains(filter, Progress.SILENT),
-                        archive.scatter(filter.anyGroup(), Progress.SILENT))
+        List<Gain> all = archive.gains(Filter.ALL, Progress.SILENT);
+        List<Stamp> state = workspace.studies().stream().map(workspace::stamp).toList();
+        ArchiveView view = views.get(
+                        filter,
+                        state,
+                        () -> ArchiveView.of(
+                                all,
+                                archive.gains(filter, Progress.SILENT),
+                                archive.scatter(filter.anyGroup(), Progress.SILENT)))
                 .with(ArchiveView.against(pairs, all, form.said("per")));
         if (!trouble.isEmpty()) {
             request.status(400);

@@ -40,6 +40,9 @@ public record ArchiveView(
         Optional<TwoProperties> against,
         boolean invented) {
 
+    /** A longer picture can't be taken in; the table beside it holds all. */
+    public static final int MOST_DRAWN = 40;
+
     /** One property against another, drawn and written. */
     public record TwoProperties(String heading, String figure, List<TwoMeans> rows) {}
 
@@ -60,6 +63,18 @@ public record ArchiveView(
             String together,
             List<Row> rows,
             List<String> differing) {}
+
+    /** About how much memory it holds. */
+    long bytes() {
+        return parts.stream()
+                .mapToLong(part -> 2L * part.figure().length() + 1_000L * part.rows().size())
+                .sum();
+    }
+
+    /** Whether some rows of a part are in its table alone. */
+    public static boolean isCut(Part part) {
+        return part.rows().size() > MOST_DRAWN;
+    }
 
     /** One gain, written. */
     public record Row(Gain gain, String change, String interval, String specimens, String alike) {}
@@ -193,7 +208,7 @@ public record ArchiveView(
 
     private static String figure(List<Gain> gains, Optional<Together> together) {
         List<Effect.Row> rows = new ArrayList<>();
-        for (Gain gain : gains) {
+        for (Gain gain : gains.subList(0, Math.min(gains.size(), MOST_DRAWN))) {
             if (gain.estimate().isPresent()) {
                 rows.add(new Effect.Row(
                         rowName(gain),

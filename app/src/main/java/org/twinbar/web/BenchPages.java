@@ -16,6 +16,7 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Named;
 import org.twinbar.method.Property;
 import org.twinbar.planning.PlanException;
+import org.twinbar.study.Remembered;
 import org.twinbar.study.Workspace;
 import org.twinbar.study.bench.BenchAnswer;
 import org.twinbar.study.bench.BenchAsk;
@@ -33,6 +34,8 @@ final class BenchPages {
 
     private final Workspace workspace;
     private final Methods methods;
+    private final Remembered<Form, List<Object>, BenchView> looks =
+            new Remembered<>(Remembered.shareOfMemory(64), view -> 20_000);
 
     BenchPages(Workspace workspace, Methods methods) {
         this.workspace = workspace;
@@ -57,7 +60,11 @@ final class BenchPages {
         String trouble = "";
         if (form.said("method").isPresent()) {
             try {
-                view = Optional.of(BenchView.of(look(form, tools)));
+                Form asked = form;
+                view = Optional.of(looks.get(
+                        asked,
+                        List.of(workspace.instruments().stamp(), workspace.instruments().today()),
+                        () -> BenchView.of(look(asked, tools))));
             } catch (InputException | PlanException e) {
                 request.status(400);
                 trouble = Words.sentence(e);
