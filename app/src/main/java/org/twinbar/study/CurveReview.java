@@ -17,6 +17,17 @@ import org.twinbar.exchange.Table;
 import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Mark;
+import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Columns;
+import org.twinbar.study.table.Corrections;
+import org.twinbar.study.table.CurveFile;
+import org.twinbar.study.table.Recordings;
+import org.twinbar.study.table.SpecimenRow;
+import org.twinbar.study.table.TableFile;
+import org.twinbar.study.table.Upload;
 
 /** Curves looked at by themselves: every row of one, and files handed in for specimens. */
 public final class CurveReview {
@@ -40,7 +51,9 @@ public final class CurveReview {
                     ReadAs.found(),
                     wanted);
             Map<Mark, Integer> marks = new LinkedHashMap<>();
-            specimen.result().marks().forEach((mark, row) -> row.ifPresent(it -> marks.put(mark, it)));
+            specimen.result()
+                    .marks()
+                    .forEach((mark, row) -> row.ifPresent(it -> marks.put(mark, it)));
             return new Curve(
                     thin.across(),
                     thin.up(),

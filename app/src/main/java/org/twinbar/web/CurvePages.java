@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.Upload;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Upload;
 
 /**
  * "Do the curves look alike?": all curves of a test over each other. Decided there: which specimen
@@ -70,9 +70,8 @@ final class CurvePages {
         Form form = Form.of(request);
         String test = form.text("test");
         try {
-            workspace
-                    .curves()
-                    .handIn(new Act(MarkPages.identity(form), Words.WHO), study, test, files(request));
+            Act act = new Act(MarkPages.identity(form), Words.WHO);
+            workspace.curves().handIn(act, study, test, files(request));
             request.redirect(Links.curves(study, test), HttpStatus.SEE_OTHER);
         } catch (InputException e) {
             request.status(400);

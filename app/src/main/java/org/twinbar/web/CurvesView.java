@@ -15,11 +15,11 @@ import org.twinbar.method.Channel;
 import org.twinbar.report.Curves;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Sign;
-import org.twinbar.study.Curve;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.MethodUsed;
-import org.twinbar.study.StudyName;
+import org.twinbar.study.judged.Curve;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.MethodUsed;
+import org.twinbar.study.judged.StudyName;
 
 /**
  * All curves of a test over each other.
@@ -148,14 +148,14 @@ public record CurvesView(
         return specimens.stream().map(it -> it.specimen().group()).distinct().toList();
     }
 
-    /** Of each stretch the lowest and the highest row that hold numbers, so that no peak is lost. */
+    /** Of each stretch the lowest and the highest row, so that no peak is lost. */
     private static List<Integer> shown(Curve curve) {
         int rows = curve.x().length;
         int step = Math.max(1, 2 * rows / POINTS);
         List<Integer> shown = new ArrayList<>();
         for (int from = 0; from < rows; from += step) {
             List<Integer> stretch = IntStream.range(from, Math.min(rows, from + step))
-                    .filter(row -> Double.isFinite(curve.x()[row]) && Double.isFinite(curve.y()[row]))
+                    .filter(row -> Double.isFinite(curve.x()[row] + curve.y()[row]))
                     .boxed()
                     .sorted(Comparator.comparingDouble(row -> curve.y()[row]))
                     .toList();

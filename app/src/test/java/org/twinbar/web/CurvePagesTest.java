@@ -18,14 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.exchange.InputException;
 import org.twinbar.study.Act;
-import org.twinbar.study.Handed;
-import org.twinbar.study.JudgedSpecimen;
-import org.twinbar.study.JudgedStudy;
-import org.twinbar.study.Progress;
-import org.twinbar.study.StudyFile;
-import org.twinbar.study.StudyName;
-import org.twinbar.study.TestSheet;
-import org.twinbar.study.Upload;
+import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.file.TestSheet;
+import org.twinbar.study.judged.JudgedSpecimen;
+import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
+import org.twinbar.study.table.Upload;
 
 class CurvePagesTest {
 
@@ -177,7 +177,7 @@ class CurvePagesTest {
         for (int row = 0; row < rows; row++) {
             double along = 4.0 * row / rows;
             double force = along > 3.9 ? 40 : 1200 * (1 - StrictMath.exp(-1.3 * along));
-            text.append(row / 100.0).append(',').append(force).append(',').append(along).append('\n');
+            text.append("%s,%s,%s\n".formatted(row / 100.0, force, along));
         }
         return Upload.of(name, text.toString().getBytes(UTF_8));
     }
