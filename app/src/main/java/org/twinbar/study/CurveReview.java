@@ -17,7 +17,7 @@ import org.twinbar.exchange.Table;
 import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Mark;
-import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.judged.Curve;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.StudyName;
@@ -98,7 +98,7 @@ public final class CurveReview {
                 .orElseThrow(
                         () -> new InputException("the study has no %s test".formatted(method)));
         Table table = TableFile.read(Upload.of(test.table().name(), draft.bytes(test.table())));
-        Description description = Calculation.method(draft.methods(), method).description();
+        Description description = OwnMethods.named(draft.methods(), method).description();
         Column column = table.columns().stream()
                 .filter(Columns::isCurve)
                 .findFirst()
