@@ -56,10 +56,16 @@ final class GuidePages {
         }
         String wrong = trouble;
         Guided guided = guide(form.text("words"), Map.of());
-        try {
-            guided = guide(form.text("words"), answers(said));
-        } catch (PlanException e) {
-            wrong = Words.sentence(e);
+        Map<String, String> understood = new LinkedHashMap<>();
+        for (Map.Entry<String, String> answer : answers(said).entrySet()) {
+            Map<String, String> more = new LinkedHashMap<>(understood);
+            more.put(answer.getKey(), answer.getValue());
+            try {
+                guided = guide(form.text("words"), more);
+                understood = more;
+            } catch (PlanException e) {
+                wrong = wrong.isEmpty() ? Words.sentence(e) : wrong;
+            }
         }
         if (!wrong.isEmpty()) {
             request.status(400);

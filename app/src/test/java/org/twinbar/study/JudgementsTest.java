@@ -66,7 +66,7 @@ class JudgementsTest {
     private StudyName study(String name) {
         StudyName made = workspace.create(
                 Act.by("the club"),
-                new StudyFile.Head(name, "Are they stronger?", "", JudgedStudy.Origin.INVENTED));
+                new StudyFile.Head(name, "Are they stronger?", "", JudgedStudy.Origin.MEASURED));
         workspace.addTest(
                 Act.by("the club"),
                 made,
