@@ -7,6 +7,7 @@ public enum Aspect {
     STUDY("study"),
     TEST("test"),
     CURVE("curve"),
+    READ_ON("read on"),
     CLAIM("claim"),
     LEFT_OUT("left out"),
     READING("reading"),

@@ -66,6 +66,11 @@ final class State {
             curves = Ordered.copy(curves);
         }
 
+        /** Returns the test with another sheet. */
+        KeptTest with(TestSheet other) {
+            return new KeptTest(id, other, table, curves);
+        }
+
         /** Returns the test with a curve that was handed in after its table. */
         KeptTest with(String name, KeptFile curve) {
             Map<String, KeptFile> more = new LinkedHashMap<>(curves);
@@ -128,6 +133,9 @@ final class State {
                     test -> test.id().toString().equals(value.path("test").asText())
                             ? test.with(value.path("name").asText(), file(value.path("file")))
                             : test);
+        } else if (entry.aspect().equals(Aspect.READ_ON.word())) {
+            tests.replaceAll(test -> ToolsOfTest.said(test, value));
+            history.add(ToolsOfTest.change(entry, value));
         } else if (entry.aspect().equals(Aspect.CLAIM.word())) {
             claims.add(Claim.read("workspace", value));
         } else if (entry.aspect().equals(Aspect.LEFT_OUT.word())) {

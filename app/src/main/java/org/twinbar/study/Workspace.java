@@ -292,6 +292,11 @@ public final class Workspace implements AutoCloseable {
         return new Marking(this);
     }
 
+    /** Returns what the tests of studies were read on. */
+    public ToolsOfTest tools() {
+        return new ToolsOfTest(this);
+    }
+
     void change(Act act, StudyName study, java.util.function.Consumer<Draft> change) {
         List<Entry> before = store.about(study.id().toString());
         boolean done = before.stream().anyMatch(entry -> act.wrote(entry.id()));

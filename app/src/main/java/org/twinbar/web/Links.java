@@ -68,6 +68,11 @@ public final class Links {
         return study(study) + "/conditions";
     }
 
+    /** Returns where it is said what a test was read on. */
+    public static String readOn(StudyName study, String method) {
+        return study(study) + "/read-on/" + encoded(method);
+    }
+
     /** Returns where a mix is weighed out. */
     public static String weigh(StudyName study) {
         return study(study) + "/mix";

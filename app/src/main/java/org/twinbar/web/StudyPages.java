@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
 import org.twinbar.study.TypedTest;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.file.TestSheet;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.JudgedStudy;
 import org.twinbar.study.judged.Photo;
@@ -54,10 +56,20 @@ final class StudyPages {
                         "act", UUID.randomUUID().toString(),
                         "typed", RigPages.begun(workspace, study),
                         "treating", TreatView.of(workspace, study),
+                        "tests", tests(now.study()),
                         "plan",
                                 PlanState.of(
                                         now.study().making(),
                                         workspace.plans().questions(study).size())));
+    }
+
+    /** Returns the tests whose readings were calculated here, which is where instruments matter. */
+    private static Map<String, String> tests(JudgedStudy study) {
+        Map<String, String> tests = new LinkedHashMap<>();
+        study.methods().stream()
+                .filter(used -> !used.name().equals(TestSheet.OF_RESULTS))
+                .forEach(used -> tests.put(used.name(), used.description().title()));
+        return tests;
     }
 
     private void state(Context request) {

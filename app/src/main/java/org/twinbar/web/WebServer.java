@@ -125,6 +125,7 @@ public final class WebServer implements AutoCloseable {
         new TrialPages(workspace, methods, trials).routes(routes);
         studies.routes(routes);
         new MarkPages(workspace, studies).routes(routes);
+        new ReadOnPages(workspace, methods, studies).routes(routes);
         new PlanPages(workspace, studies).routes(routes);
         new PlanPaper(workspace, studies).routes(routes);
         new RegisterPages(workspace, studies).routes(routes);

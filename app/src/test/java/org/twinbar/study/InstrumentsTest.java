@@ -11,6 +11,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -192,5 +194,68 @@ class InstrumentsTest {
         workspace.instruments().add(act, sheet);
         workspace.instruments().add(act, sheet);
         assertThat(workspace.instruments().all()).hasSize(1);
+    }
+
+    /** The load cell was not noted at first; once it is, its calibration corrects the readings. */
+    @Test
+    void whatATestWasReadOnMayBeSaidAfterwards() {
+        calibrate(cell(), "2026-05-01", 1.1);
+        StudyName study = workspace.importStudy(
+                Act.by("club"),
+                StudyFile.parse(
+                        "bars.toml",
+                        STUDY.replace("instrument = { \"load cell\" = \"Cell A\" }", "")),
+                (name, from) -> Upload.of(name, BARS.getBytes(StandardCharsets.UTF_8)));
+        assertThat(force(workspace.judge(study, Progress.SILENT))).isEqualTo(1000);
+        ToolsOfTest.Said cell = new ToolsOfTest.Said(
+                Map.of("load cell", "Cell A"), Optional.of(LocalDate.parse("2026-05-04")));
+        Act act = Act.by("club");
+        workspace.tools().say(act, study, "tensile", cell, "not noted at first");
+        workspace.tools().say(act, study, "tensile", cell, "not noted at first");
+        assertThat(workspace.tools().of(study, "tensile")).isEqualTo(cell);
+        JudgedStudy judged = workspace.judge(study, Progress.SILENT);
+        assertThat(force(judged)).isCloseTo((1000 - 2) / 1.1, within(1e-6));
+        assertThat(judged.methods().get(0).instruments())
+                .filteredOn(it -> it.correction().isPresent())
+                .singleElement()
+                .satisfies(it -> assertThat(it.correction().orElseThrow().standsOn())
+                        .contains("2026-05-01"));
+        assertThat(judged.history()).singleElement().satisfies(change -> {
+            assertThat(change.what())
+                    .isEqualTo("the tensile test was read on 2026-05-04 on Cell A (load cell)");
+            assertThat(change.why()).isEqualTo("not noted at first");
+        });
+        workspace
+                .tools()
+                .say(
+                        Act.by("club"),
+                        study,
+                        "tensile",
+                        new ToolsOfTest.Said(Map.of(), Optional.empty()),
+                        "it was another one");
+        assertThat(force(workspace.judge(study, Progress.SILENT))).isEqualTo(1000);
+    }
+
+    @Test
+    void whatCannotHaveBeenReadOnItIsRefused() {
+        cell();
+        StudyName study = study();
+        for (String[] wrong : new String[][] {
+            {"load cell", "Cell B", "there is no instrument 'Cell B'"},
+            {"caliper", "Cell A", "'Cell A' is a load cell; caliper is read on a caliper"},
+            {"spring", "Cell A", "no reading of tensile and no instrument is called so"}
+        }) {
+            ToolsOfTest.Said said =
+                    new ToolsOfTest.Said(Map.of(wrong[0], wrong[1]), Optional.empty());
+            assertThatThrownBy(
+                            () -> workspace.tools().say(Act.by("club"), study, "tensile", said, ""))
+                    .isInstanceOf(InputException.class)
+                    .hasMessageContaining(wrong[2]);
+        }
+        ToolsOfTest.Said same = workspace.tools().of(study, "tensile");
+        assertThatThrownBy(() -> workspace.tools().say(Act.by("club"), study, "tensile", same, ""))
+                .hasMessageContaining("said to be read on these already");
+        assertThatThrownBy(() -> workspace.tools().of(study, "impact"))
+                .hasMessageContaining("the study has no test 'impact'");
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -145,5 +147,39 @@ class InstrumentPagesTest {
         assertThat(served.get("/bench?method=tensile&tool_load_cell=Cell+F").body())
                 .contains("Cell F: steps of 0.01");
         assertThat(served.get("/bench").body()).contains("choose it").doesNotContain("alert");
+    }
+
+    @Test
+    void saysOnTheStudyWhatATestWasReadOn() {
+        String cell = add("Cell of the frame");
+        served.post(
+                cell + "/calibrations",
+                Map.of("pairs", PAIRS, "against", "weights", "date", "2026-05-01"));
+        assertThat(served.get(served.study()).body())
+                .contains("/read-on/tensile\"", "Say what it was read on: Tensile test");
+        String page = served.study() + "/read-on/tensile";
+        assertThat(served.get(page).body())
+                .contains("What was it read on?", "load cell: its figures were given")
+                .contains("Cell of the frame: calibrated on 2026-05-01");
+        Map<String, String> form = new HashMap<>(Map.of(
+                "act", UUID.randomUUID().toString(),
+                "load-cell", "Cell of the frame",
+                "date", "2026-05-04",
+                "why", "not noted at first"));
+        HttpResponse<String> said = served.post(page, form);
+        assertThat(said.statusCode()).as(said.body()).isEqualTo(303);
+        assertThat(served.get(page).body())
+                .contains("Cell of the frame: readings are corrected by the")
+                .contains("value=\"2026-05-04\"");
+        assertThat(served.get(served.study()).body())
+                .contains("Cell of the frame", "the tensile test was read on 2026-05-04 on");
+        form.put("act", UUID.randomUUID().toString());
+        form.put("load-cell", "Cell that nobody has");
+        HttpResponse<String> wrong = served.post(page, form);
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.body())
+                .contains("There is no instrument 'Cell that nobody has'")
+                .contains("value=\"not noted at first\"");
+        assertThat(served.get(served.study() + "/read-on/creep").statusCode()).isEqualTo(404);
     }
 }

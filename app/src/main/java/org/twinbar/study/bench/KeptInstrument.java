@@ -231,7 +231,7 @@ public record KeptInstrument(
      * Whether a reading of this kind may be read on it: one of its own kind may, and where either
      * is a kind of nobody's list, their units decide.
      */
-    boolean reads(Kind wanted) {
+    public boolean reads(Kind wanted) {
         return wanted == Kind.NONE
                 || sheet.knownKind().map(known -> known == wanted).orElse(true);
     }
