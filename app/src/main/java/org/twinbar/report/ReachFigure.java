@@ -76,7 +76,8 @@ final class ReachFigure {
         for (Reach.Point point : reach.points()) {
             double x = brush.x(point.perGroup());
             double y = brush.y(point.value());
-            boolean isChosen = reach.chosen().filter(it -> it == point.perGroup()).isPresent();
+            boolean isChosen =
+                    reach.chosen().filter(it -> it == point.perGroup()).isPresent();
             String name = "%s: %s".formatted(point.perGroup(), point.written());
             brush.named(name, x, y, RADIUS + 1, () -> {
                 if (isChosen) {
@@ -88,13 +89,18 @@ final class ReachFigure {
     }
 
     private String words() {
-        StringBuilder words = new StringBuilder(reach.up()).append(", over specimens in each group: ");
-        reach.points().forEach(point -> words.append(point.perGroup())
-                .append(": ")
-                .append(point.written())
-                .append(reach.chosen().filter(it -> it == point.perGroup()).isPresent()
-                        ? " (chosen); "
-                        : "; "));
+        StringBuilder words =
+                new StringBuilder(reach.up()).append(", over specimens in each group: ");
+        reach.points()
+                .forEach(point -> words.append(point.perGroup())
+                        .append(": ")
+                        .append(point.written())
+                        .append(
+                                reach.chosen()
+                                                .filter(it -> it == point.perGroup())
+                                                .isPresent()
+                                        ? " (chosen); "
+                                        : "; "));
         reach.lines().forEach(level -> words.append(level.words()).append("; "));
         return words.toString().replaceAll("; $", ".");
     }

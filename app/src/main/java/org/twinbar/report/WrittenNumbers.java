@@ -17,8 +17,7 @@ public final class WrittenNumbers {
     /** Returns the scatter and where it comes from, where one was reckoned with. */
     public static Optional<String> scatter(NumbersTold told) {
         return told.scatter()
-                .map(it -> "scatter %s, %s"
-                        .formatted(size(told, it.value()), it.words()));
+                .map(it -> "scatter %s, %s".formatted(size(told, it.value()), it.words()));
     }
 
     /** Returns a scatter or a change as people read it: a share, or an amount with its unit. */

@@ -87,9 +87,7 @@ public record NumbersView(List<Kind> kinds, String cost) {
                 WrittenNumbers.scatter(told)
                         .map(it -> PlanForm.heading(it) + ".")
                         .orElse("Parts are counted or put in order, so no scatter plays a part."),
-                told.assuming().isEmpty()
-                        ? ""
-                        : "If " + String.join("; ", told.assuming()) + ".",
+                told.assuming().isEmpty() ? "" : "If " + String.join("; ", told.assuming()) + ".",
                 Figures.reach(reach(known)),
                 WrittenNumbers.smallestHeader(told),
                 rows,
@@ -106,14 +104,11 @@ public record NumbersView(List<Kind> kinds, String cost) {
                         .formatted(Written.percent(chosen.power()));
         String truth = told.expectation() == Expectation.SAME
                 ? "no change at all"
-                : known.kind().isOfLevel()
-                        ? "what is expected true"
-                        : "the expected change true";
+                : known.kind().isOfLevel() ? "what is expected true" : "the expected change true";
         String finds = chosen.smallest().isEmpty()
                 ? ""
                 : " In four studies out of five so many %s %s."
-                        .formatted(
-                                finding(known), WrittenNumbers.smallest(told, chosen));
+                        .formatted(finding(known), WrittenNumbers.smallest(told, chosen));
         String enough = told.numbers().enough().isPresent()
                         && told.numbers().enough().getAsInt() != chosen.perGroup()
                 ? " %s would do for a chance of %s."
@@ -172,8 +167,9 @@ public record NumbersView(List<Kind> kinds, String cost) {
         if (known.expected().isEmpty() || effect == Effect.RATE || effect == Effect.RANK) {
             return List.of();
         }
-        boolean percent = !WrittenNumbers.unitOnPicture(known.told()).equals(known.told().unit())
-                || effect == Effect.RATIO;
+        boolean percent =
+                !WrittenNumbers.unitOnPicture(known.told()).equals(known.told().unit())
+                        || effect == Effect.RATIO;
         try {
             double size = percent
                     ? 100 * Quantity.parseShare(known.expected())

@@ -66,9 +66,10 @@ public record PlanKind(
         fields.put(field("n"), Integer.toString(series.perGroup()));
         fields.put(field("pilots"), Integer.toString(series.pilots()));
         said(Term.CLAIMED)
-                .or(() -> isOfLevel() || said(Term.EXPECT).filter("same"::equals).isPresent()
-                        ? Optional.empty()
-                        : said(Term.WORTH).flatMap(PlanKind::twice))
+                .or(() ->
+                        isOfLevel() || said(Term.EXPECT).filter("same"::equals).isPresent()
+                                ? Optional.empty()
+                                : said(Term.WORTH).flatMap(PlanKind::twice))
                 .ifPresent(it -> fields.put(field("expected"), it));
         said(Term.WORTH).ifPresent(it -> fields.put(field("worth"), it));
         reason.ifPresent(it -> {
@@ -86,9 +87,7 @@ public record PlanKind(
         try {
             Quantity size = Quantity.parse(worth);
             return Optional.of("%s %s"
-                    .formatted(
-                            Written.number(2 * size.value(), 3),
-                            size.unit().symbol())
+                    .formatted(Written.number(2 * size.value(), 3), size.unit().symbol())
                     .strip());
         } catch (QuantityException e) {
             return Optional.empty();
@@ -96,14 +95,15 @@ public record PlanKind(
     }
 
     private static Optional<Form> ownForm(String name) {
-        boolean standard = StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
+        boolean standard =
+                StandardShapes.all().stream().anyMatch(it -> it.name().equals(name));
         return standard ? Optional.empty() : Form.named(name.replaceAll("-.*", ""));
     }
 
     private static String sizes(Shape shape) {
         List<String> sizes = new ArrayList<>();
-        shape.measures().forEach(it -> sizes.add(
-                it.name() + " " + Written.number(it.millimetres(), 5)));
+        shape.measures()
+                .forEach(it -> sizes.add(it.name() + " " + Written.number(it.millimetres(), 5)));
         return String.join(", ", sizes);
     }
 
@@ -135,7 +135,9 @@ public record PlanKind(
         if (!isOfLevel()) {
             return "Change that is expected";
         }
-        return isYesNo() ? "Share that passes, if it is true" : "How far the mean lies past the level";
+        return isYesNo()
+                ? "Share that passes, if it is true"
+                : "How far the mean lies past the level";
     }
 
     /** Returns which way up its claims ask for; empty where they leave it open. */
@@ -241,6 +243,9 @@ public record PlanKind(
         PrintOrientation chosen = orientation(form);
         return chosen == series.orientation()
                 ? series.name()
-                : "%s, %s".formatted(series.name().replaceAll(", (flat|edge|upright)$", ""), chosen.word());
+                : "%s, %s"
+                        .formatted(
+                                series.name().replaceAll(", (flat|edge|upright)$", ""),
+                                chosen.word());
     }
 }

@@ -15,8 +15,8 @@ import org.twinbar.specimen.StandardShapes;
 import org.twinbar.study.NumbersAsked;
 import org.twinbar.study.NumbersAsked.Wish;
 import org.twinbar.study.NumbersTold;
-import org.twinbar.study.judged.Plan;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.judged.Plan;
 
 /** What the numbers on the form of a plan can tell, and what they take. */
 final class PlanNumbers {
@@ -65,7 +65,8 @@ final class PlanNumbers {
                     told,
                     chosen,
                     effort.of(
-                            groups * series.get().perGroup(), taking() * series.get().perGroup()),
+                            groups * series.get().perGroup(),
+                            taking() * series.get().perGroup()),
                     form.text(kind.field("expected")),
                     workspace.plans().reason(form.study(), series.get(), asked)));
         } catch (InputException e) {
@@ -79,7 +80,9 @@ final class PlanNumbers {
                 .findFirst()
                 .map(NumbersAsked::of)
                 .orElseGet(() -> NumbersAsked.nothing().with(Wish.METHOD, series.method()));
-        return asked.with(kind.isOfLevel() ? Wish.ABOVE : Wish.EXPECTED, form.text(kind.field("expected")))
+        return asked.with(
+                        kind.isOfLevel() ? Wish.ABOVE : Wish.EXPECTED,
+                        form.text(kind.field("expected")))
                 .with(Wish.WORTH, form.text(kind.field("worth")))
                 .with(Wish.SCATTER, form.text(kind.field("scatter")))
                 .with(Wish.CONTROL_SHARE, form.text(kind.field("control")))
@@ -90,9 +93,7 @@ final class PlanNumbers {
                 .with(Wish.RESIN, effort.resinGrams() + " g")
                 .with(Wish.PRINT_TIME, effort.printHours() + " h")
                 .with(Wish.HAND_TIME, effort.handHours() + " h")
-                .with(
-                        Wish.FILAMENT_PRICE,
-                        Double.toString(effort.prices().filamentPerKilogram()))
+                .with(Wish.FILAMENT_PRICE, Double.toString(effort.prices().filamentPerKilogram()))
                 .with(Wish.RESIN_PRICE, Double.toString(effort.prices().resinPerKilogram()));
     }
 

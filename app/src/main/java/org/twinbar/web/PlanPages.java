@@ -135,7 +135,8 @@ public final class PlanPages {
                             .getOrDefault("orientation", each.orientation().word())
                             .equals(each.orientation().word()))
                     .toList();
-            kinds.add(new PlanKind(kinds.size(), each, title(each.method()), scale(each, answered), answered));
+            kinds.add(new PlanKind(
+                    kinds.size(), each, title(each.method()), scale(each, answered), answered));
         }
         return kinds;
     }

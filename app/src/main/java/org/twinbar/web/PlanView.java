@@ -168,7 +168,9 @@ public final class PlanView {
                         it.code(),
                         it.series().name(),
                         Integer.toString(it.placed().test()),
-                        it.placed().isPilot() ? "pilot" : Integer.toString(it.placed().run()),
+                        it.placed().isPilot()
+                                ? "pilot"
+                                : Integer.toString(it.placed().run()),
                         Integer.toString(it.placed().position()),
                         it.group().map(PlannedGroup::name).orElse("hidden"),
                         number(it, it.placed().mix()),

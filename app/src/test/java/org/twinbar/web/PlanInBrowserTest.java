@@ -17,10 +17,10 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 import org.twinbar.study.Act;
-import org.twinbar.study.table.Handed;
-import org.twinbar.study.judged.Plan;
 import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Plan;
 import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** From a claim to a register of specimens, by mouse at a desk and by thumb on a phone. */
 @Tag("browser")
@@ -77,7 +77,8 @@ class PlanInBrowserTest {
         new Select(browser.seen(By.id("which"))).selectByVisibleText("run 1");
         browser.press("Note it");
         browser.patience()
-                .until(ExpectedConditions.textToBe(By.cssSelector(".about"), "Sealed; 9 of 27 printed."));
+                .until(ExpectedConditions.textToBe(
+                        By.cssSelector(".about"), "Sealed; 9 of 27 printed."));
         browser.driver().navigate().back();
         browser.driver().navigate().forward();
         browser.click(browser.seen(By.cssSelector(".register a")));
@@ -98,9 +99,7 @@ class PlanInBrowserTest {
         StudyName study = served.workspace()
                 .importStudy(
                         Act.by("the club"),
-                        StudyFile.parse(
-                                "plan.toml",
-                                MakingPagesTest.PLANNED + """
+                        StudyFile.parse("plan.toml", MakingPagesTest.PLANNED + """
                                 [[claim]]
                                 words = "At least 10 % stronger"
                                 [[claim.question]]
@@ -130,16 +129,16 @@ class PlanInBrowserTest {
             for (int width : new int[] {320, 390, 1440}) {
                 browser.size(width);
                 browser.visit(served.uri(page));
-                assertThat(browser.scrollWidth()).as(page + " at " + width).isLessThanOrEqualTo(width);
+                assertThat(browser.scrollWidth())
+                        .as(page + " at " + width)
+                        .isLessThanOrEqualTo(width);
                 browser.picture("plan-" + pages.indexOf(page) + "-" + width);
             }
         }
     }
 
     private static StudyName claimed(String name) {
-        StudyFile file = StudyFile.parse(
-                "claim.toml",
-                """
+        StudyFile file = StudyFile.parse("claim.toml", """
                 study = "%s"
                 question = "Does the coat make our thwarts stronger?"
                 [[claim]]

@@ -57,7 +57,8 @@ class PlanPagesTest {
     @Test
     void saysAtOnceWhatANumberCanTell() {
         StudyName study = claimed("numbers");
-        String few = served.get(Links.plan(study) + "/numbers?kind=0&" + query(form())).body();
+        String few = served.get(Links.plan(study) + "/numbers?kind=0&" + query(form()))
+                .body();
         assertThat(few)
                 .doesNotContain("<html")
                 .contains("With 4 in each group", "6\u202f%, given", "svg");
@@ -65,14 +66,17 @@ class PlanPagesTest {
                 .contains("12 specimens in all", "of resin");
         Map<String, String> less = form();
         less.put("s0.expected", "6 %");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less))
+                        .body())
                 .contains("the likely verdict is “open”");
         less.put("s0.n", "2");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less))
+                        .body())
                 .contains("A group has from 3 to 200 specimens here, not 2.");
         less.put("s0.n", "4");
         less.put("s0.scatter", "a lot");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less)).body())
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(less))
+                        .body())
                 .contains("a lot' is not a number");
     }
 
@@ -92,7 +96,11 @@ class PlanPagesTest {
         });
         String page = page(study);
         assertThat(page)
-                .contains("Which specimens answer it?", "Not sealed yet", "dealt from seed 3", "Run 2")
+                .contains(
+                        "Which specimens answer it?",
+                        "Not sealed yet",
+                        "dealt from seed 3",
+                        "Run 2")
                 .contains("class=\"drawn\"")
                 .doesNotContain("plate.3mf");
         assertThat(served.post(Links.plan(study) + "/seal", act()).statusCode()).isEqualTo(303);
@@ -113,7 +121,8 @@ class PlanPagesTest {
         }
         assertThat(served.get(Links.plan(study) + "/plate.3mf?run=1&bed=30x30").body())
                 .contains("A bed of 30 by 30 mm holds");
-        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=9").statusCode()).isEqualTo(404);
+        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=9").statusCode())
+                .isEqualTo(404);
     }
 
     @Test
@@ -122,8 +131,10 @@ class PlanPagesTest {
         Map<String, String> unsaid = form();
         unsaid.put("s0.expected", "");
         unsaid.put("s0.worth", "");
-        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(unsaid)).body())
-                .contains("What so many can tell is not known yet. Say the change that is expected");
+        assertThat(served.get(Links.plan(study) + "/numbers?kind=0&" + query(unsaid))
+                        .body())
+                .contains(
+                        "What so many can tell is not known yet. Say the change that is expected");
         assertThat(served.post(Links.plan(study), unsaid).statusCode()).isEqualTo(303);
         assertThat(plan(study).reasons()).isEmpty();
     }
@@ -182,8 +193,9 @@ class PlanPagesTest {
                 .contains("Each group of a plan has a name of its own.");
         wrong.put("treated", "coated");
         assertThat(served.post(Links.plan(study), wrong).statusCode()).isEqualTo(303);
-        assertThat(plan(study).series()).singleElement().satisfies(it -> assertThat(it.shape())
-                .isEqualTo("bar-100x12.5x4"));
+        assertThat(plan(study).series())
+                .singleElement()
+                .satisfies(it -> assertThat(it.shape()).isEqualTo("bar-100x12.5x4"));
         assertThat(served.get(Links.plan(study) + "/form").body())
                 .contains("value=\"length 100, width 12.5, thickness 4\"");
     }
@@ -199,8 +211,7 @@ class PlanPagesTest {
         HttpResponse<String> made = served.post(Links.plan(study) + "/repeat", repeat);
         assertThat(made.statusCode()).isEqualTo(303);
         StudyName again = served.workspace().study("once-two-coats");
-        assertThat(made.headers().firstValue("Location"))
-                .hasValue(Links.plan(again) + "/form");
+        assertThat(made.headers().firstValue("Location")).hasValue(Links.plan(again) + "/form");
         assertThat(plan(again).allocation().design())
                 .isEqualTo(plan(study).allocation().design());
         assertThat(plan(again).allocation().specimens())
@@ -216,7 +227,8 @@ class PlanPagesTest {
         pilots.put("series", "tensile, flat");
         pilots.put("what", "strength in MPa");
         pilots.put("values", "48,1 50.3 46.9");
-        assertThat(served.post(Links.plan(study) + "/pilots", pilots).statusCode()).isEqualTo(303);
+        assertThat(served.post(Links.plan(study) + "/pilots", pilots).statusCode())
+                .isEqualTo(303);
         assertThat(page(study)).contains("mean 48.43, standard deviation 1.72", "key is opened");
         assertThat(served.post(Links.plan(study) + "/key", act()).body())
                 .contains("12 specimens of the plan have no result yet");

@@ -149,7 +149,8 @@ class RegisterPagesTest {
         assertThat(served.get(Links.registered(study, pilot)).body()).contains("pilot 1");
         assertThat(served.get(Links.plan(study)).body())
                 .contains("Pilots, before run 1", "<td class=\"number\">pilot</td>");
-        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=0").statusCode()).isEqualTo(200);
+        assertThat(served.get(Links.plan(study) + "/plate.3mf?run=0").statusCode())
+                .isEqualTo(200);
     }
 
     @Test
