@@ -1,5 +1,6 @@
 package org.twinbar.report;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,7 +91,17 @@ final class HowMade {
                                         : "in whole print runs, alternating at random between groups")
                                 + "; seed " + plan.allocation().seed()),
                 Item.of("Groups", blinding(plan)),
+                Item.of(
+                        "Waiting",
+                        "cured for %s, then conditioned for %s before the test"
+                                .formatted(
+                                        hours(making.waiting().cure()),
+                                        hours(making.waiting().condition()))),
                 Item.of("Leaving out", plan.leavingOut().sentence()));
+    }
+
+    private static String hours(Duration duration) {
+        return Written.number(duration.toMinutes() / 60.0, 4) + Written.behind("h");
     }
 
     private String blinding(Plan plan) {

@@ -44,6 +44,7 @@ final class MakingState {
     private Optional<UUID> planEntry = Optional.empty();
     private Optional<ZonedDateTime> plannedAt = Optional.empty();
     private Optional<Making.Seal> seal = Optional.empty();
+    private Optional<Waiting> sealedWaiting = Optional.empty();
     private Optional<Change> keyOpened = Optional.empty();
     private final List<Claim> claims = new ArrayList<>();
     private final Map<String, List<Done>> done = new HashMap<>();
@@ -76,6 +77,7 @@ final class MakingState {
             plannedAt = Optional.of(when);
             planEntry = Optional.of(entry.id());
         } else if (entry.aspect().equals(Aspect.SEAL.word())) {
+            sealedWaiting = Optional.of(treating.waiting());
             seal = Optional.of(new Making.Seal(
                     plan.orElseThrow(),
                     value.path("text").asText(),
@@ -300,6 +302,7 @@ final class MakingState {
                 pilotSpecimens,
                 pilots,
                 treating.recipes(),
+                sealedWaiting.orElseGet(treating::waiting),
                 shown ? treating.steps() : List.of(),
                 List.copyOf(mixes.values()),
                 coated,

@@ -419,7 +419,7 @@ class PlanCommandTest {
         makePlan();
         assertThat(run("plan", "show", "cleats").done())
                 .containsPattern("so many find it with a chance of only \\d+")
-                .contains("scatter 6% (usual for the", "15% expected", "worth 5%");
+                .contains("scatter 6% (usual for", "15% expected", "worth 5%");
     }
 
     @Test

@@ -42,6 +42,7 @@ class PlanInReportTest {
                     .contains("one coat of clear resin")
                     .contains("A specimen is left out only before its value is seen")
                     .contains("scatter 6% (common practice)")
+                    .containsPattern("cured for 168\\S{1,8}h, then conditioned for 88\\S{1,8}h")
                     .contains("Nothing departed from the plan as it was sealed.");
             workspace.addClaim(
                     Act.by("Ben"),

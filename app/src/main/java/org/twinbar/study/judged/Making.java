@@ -9,6 +9,7 @@ import org.twinbar.finding.Finding;
 import org.twinbar.planning.Pilot;
 import org.twinbar.treatment.Coated;
 import org.twinbar.treatment.Procedure;
+import org.twinbar.treatment.Waiting;
 
 /**
  * How the specimens of a study came to be: the plan as it was sealed, what departed from it, and
@@ -21,6 +22,7 @@ import org.twinbar.treatment.Procedure;
  * @param pilotSpecimens printed and tested before all others; never compared
  * @param pilots what was read on them
  * @param recipes how groups are treated, by name
+ * @param waiting how long specimens cure and are conditioned before the test, as it was sealed
  * @param steps of those recipes as they were done, the first first
  * @param mixes that were weighed, by number
  * @param coated films, where specimens were weighed before and after
@@ -35,6 +37,7 @@ public record Making(
         List<Registered> pilotSpecimens,
         List<Pilots> pilots,
         Map<String, Procedure> recipes,
+        Waiting waiting,
         List<StepDone> steps,
         List<MixMade> mixes,
         Optional<Coated> coated,
@@ -50,6 +53,7 @@ public record Making(
             List.of(),
             List.of(),
             Map.of(),
+            Waiting.USUAL,
             List.of(),
             List.of(),
             Optional.empty(),
