@@ -40,10 +40,11 @@ public final class StudyParts {
                 study.lastPublished().flatMap(it -> it.correction(study)).isPresent()
                         ? "judged otherwise since: a correction is due"
                         : "all of it still stands";
-            case "planned" ->
+            case "plan" ->
                 study.making().seal().isPresent()
                         ? "sealed, " + Words.count(study.making().departures().size(), "departure")
                         : "a plan that was not sealed";
+            case "treatment" -> treatment();
             case "groups" -> "mean, scatter and interval";
             case "clauses" -> "what standards ask for, and what nobody said";
             case "instruments" -> instruments();
@@ -72,7 +73,9 @@ public final class StudyParts {
                                 ? "once"
                                 : study.published().size() + " times",
                         study.lastPublished().orElseThrow().when().toLocalDate(),
-                        study.lastPublished().flatMap(it -> it.correction(study)).isPresent()
+                        study.lastPublished()
+                                        .flatMap(it -> it.correction(study))
+                                        .isPresent()
                                 ? "judged otherwise since: a correction is due"
                                 : "all of it still stands");
     }
@@ -87,6 +90,15 @@ public final class StudyParts {
                 .count();
         return Words.count(all.size(), "instrument")
                 + (assumed == 0 ? "" : ", " + assumed + " of them assumed");
+    }
+
+    private String treatment() {
+        int mixes = study.making().mixes().size();
+        return "%s, %s, %s"
+                .formatted(
+                        Words.count(study.making().recipes().size(), "recipe"),
+                        Words.count(study.making().steps().size(), "step") + " noted",
+                        mixes == 1 ? "1 mix" : mixes + " mixes");
     }
 
     private String leftOut() {

@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.twinbar.finding.Finding;
 import org.twinbar.planning.PlannedGroup;
+import org.twinbar.study.Treating;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.Registered;
 import org.twinbar.study.judged.StepDone;
 import org.twinbar.study.judged.StudyName;
-import org.twinbar.study.Treating;
 import org.twinbar.treatment.Procedure;
 import org.twinbar.treatment.Waiting;
 
@@ -189,10 +189,10 @@ public final class TreatView {
     /** Returns how far treating is, in a line for the study's sheet. */
     public String state() {
         if (!isPlanned()) {
-            return making.mixes().isEmpty()
+            int mixes = making.mixes().size();
+            return mixes == 0
                     ? "nothing is planned, nothing was mixed"
-                    : Words.count(making.mixes().size(), "mix").replace("mixs", "mixes")
-                            + " noted, no plan";
+                    : (mixes == 1 ? "1 mix" : mixes + " mixes") + " noted, no plan";
         }
         String without = groups().stream()
                 .filter(group -> !group.hasRecipe())

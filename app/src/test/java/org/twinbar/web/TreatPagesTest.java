@@ -76,6 +76,7 @@ class TreatPagesTest {
         assertThat(served.workspace().recipes().all())
                 .singleElement()
                 .satisfies(it -> assertThat(it.sheet().name()).isEqualTo("slow oven"));
+        assertThat(page(Links.study(study))).contains("1 recipe, 0 steps noted, 0 mixes");
         String id = served.workspace().recipes().all().get(0).id().toString();
         assertThat(page(Links.recipe(study, "coated"))).contains("slow oven");
         assertThat(page(Links.recipe(study, "coated") + "&like=" + id))
