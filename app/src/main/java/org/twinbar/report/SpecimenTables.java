@@ -18,7 +18,7 @@ import org.twinbar.uncertainty.Source;
 /** Tables with a row for each specimen, left out or not. */
 final class SpecimenTables {
 
-    /** So many columns of each sort fit on a printed page. */
+    /** No table of a sort has more columns: nobody finds their way through a wider one. */
     private static final int VALUES = 5;
 
     private static final int UNCERTAINTIES = 4;
@@ -39,11 +39,24 @@ final class SpecimenTables {
             }
             blocks.add(new Block.Heading(used.description().title()));
             if (!known.isEmpty()) {
-                chunks(known, VALUES).forEach(some -> blocks.add(values(specimens, some)));
+                PageWidth beside = PageWidth.of(heads(specimens));
+                specimens.forEach(it -> beside.row(head(it, specimens)));
+                beside.chunks(
+                                known,
+                                VALUES,
+                                property -> PageWidth.number(
+                                        Cells.header(property),
+                                        specimens.stream()
+                                                .map(it -> Cells.of(it.result(), property))))
+                        .forEach(some -> blocks.add(values(specimens, some)));
                 List<Property> numbers = known.stream()
                         .filter(p -> specimens.stream().anyMatch(s -> hasBudget(s, p)))
                         .toList();
-                chunks(numbers, UNCERTAINTIES)
+                PageWidth.of(List.of(Column.name("Specimen")))
+                        .chunks(
+                                numbers,
+                                UNCERTAINTIES,
+                                property -> uncertainties(specimens, property))
                         .forEach(some -> blocks.add(uncertainties(specimens, some)));
             }
             List<String> without = whyUnknown(used, specimens, known);
@@ -95,6 +108,18 @@ final class SpecimenTables {
                 rows);
     }
 
+    /** Returns how wide the two columns of a property are (mm). */
+    private static double uncertainties(List<JudgedSpecimen> specimens, Property property) {
+        return PageWidth.number(
+                        Cells.header(property) + ", own",
+                        specimens.stream()
+                                .map(it -> Cells.u(it.result(), property, Source.Reach.OWN)))
+                + PageWidth.number(
+                        "shared",
+                        specimens.stream()
+                                .map(it -> Cells.u(it.result(), property, Source.Reach.SHARED)));
+    }
+
     /** Properties that no specimen has, each with the reasons, so that no column is all reasons. */
     private static List<String> whyUnknown(
             MethodUsed used, List<JudgedSpecimen> specimens, List<Property> known) {
@@ -124,7 +149,13 @@ final class SpecimenTables {
                 continue;
             }
             blocks.add(new Block.Heading(used.description().title()));
-            chunks(List.copyOf(names), READINGS)
+            PageWidth.of(List.of(Column.name("Specimen")))
+                    .chunks(List.copyOf(names), READINGS, name -> PageWidth.text(
+                            name,
+                            specimens.stream()
+                                    .flatMap(it -> it.readings().stream())
+                                    .filter(it -> it.column().equals(name))
+                                    .map(SpecimenTables::cell)))
                     .forEach(some -> blocks.add(readings(specimens, some)));
         }
         return blocks;
@@ -142,15 +173,6 @@ final class SpecimenTables {
             rows.add(row);
         }
         return new Block.Table("What was read, as it was written", columns, rows);
-    }
-
-    /** Splits what a page is too narrow for. */
-    private static <T> List<List<T>> chunks(List<T> all, int size) {
-        List<List<T>> chunks = new ArrayList<>();
-        for (int from = 0; from < all.size(); from += size) {
-            chunks.add(all.subList(from, Math.min(all.size(), from + size)));
-        }
-        return chunks;
     }
 
     private static String cell(Reading reading) {

@@ -2,11 +2,18 @@ package org.twinbar.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,5 +77,24 @@ class DemoReportTest {
     @Test
     void staysBelowAMegabyte() {
         assertThat(page.length()).isLessThan(1_000_000);
+    }
+
+    /** Every letter of the demo's document lies between its margins: nothing is cut off. */
+    @Test
+    void nothingOfTheDemoLeavesThePage() throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Report.pdf(study, List.of(), bytes);
+        try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition text) {
+                    PDPage page = getCurrentPage();
+                    double right = page.getMediaBox().getWidth() - 18 * 72 / 25.4;
+                    assertThat((double) text.getXDirAdj() + text.getWidthDirAdj())
+                            .as("'%s' on page %s", text.getUnicode(), getCurrentPageNo())
+                            .isLessThan(right + 1);
+                }
+            }.getText(pdf);
+        }
     }
 }
