@@ -100,7 +100,8 @@ final class PlanPaper {
                         pieces(study, making).testedBy(method),
                         described.description(),
                         Map.of(),
-                        List.of());
+                        List.of(),
+                        workspace.plans().readOn(study, method, Map.of()));
         pdf(request, pdf, StudyPages.attachment(study, method + ".pdf"));
     }
 

@@ -260,6 +260,16 @@ final class Pictures {
                                         70,
                                         70,
                                         70.2)))));
+        all.put(
+                "reach",
+                Figures.reach(new Reach(
+                        "Finds from, %",
+                        List.of(
+                                new Reach.Point(3, 26, "+26\u2009%"),
+                                new Reach.Point(6, 17, "+17\u2009%"),
+                                new Reach.Point(15, 12, "+12\u2009%")),
+                        List.of(new Reach.Level(15, "expected")),
+                        Optional.of(6))));
         all.put("calibration", Figures.calibration(calibration(), "N"));
         all.put(
                 "residuals",
