@@ -95,6 +95,31 @@ public record Result(
     }
 
     /**
+     * Returns this result with a finding for each number that bends within the uncertainty of its
+     * readings: by first order and by worlds drawn at random, both are said. Where a curve would
+     * have to be worked through in each world, none are drawn, and that is said.
+     *
+     * @param readings those that it was calculated from
+     */
+    public Result whereItBends(TestMethod method, Readings readings, MonteCarlo run) {
+        List<Bending> bending = budgets.entrySet().stream()
+                .filter(it -> it.getValue().bends())
+                .map(it -> new Bending(it.getKey(), it.getValue()))
+                .toList();
+        if (bending.isEmpty()) {
+            return this;
+        }
+        boolean curve = method.description().channels().stream().anyMatch(readings::has);
+        Map<Property, MonteCarlo.Drawn> drawn = curve ? Map.of() : drawn(method, readings, run);
+        List<Finding> all = new ArrayList<>(findings);
+        for (Bending each : bending) {
+            MonteCarlo.Drawn of = drawn.get(each.property());
+            all.add(of == null ? each.undrawn() : each.finding(of, run));
+        }
+        return withFindings(all);
+    }
+
+    /**
      * Draws worlds at random for one specimen, for methods that bend within the uncertainty of
      * their readings; beside the budgets, not instead of them.
      *
@@ -145,6 +170,6 @@ public record Result(
         Map<Source, Double> shifts = new LinkedHashMap<>(budget.shifts());
         Source scatter = fit(readings, property, fitted);
         shifts.put(scatter, fitted.standardUncertainty());
-        return new Budget(budget.value(), shifts);
+        return new Budget(budget.value(), shifts, budget.bend());
     }
 }

@@ -9,11 +9,31 @@ import java.util.Map;
  *
  * @param value the result
  * @param shifts signed shift for each source, in the unit of the result
+ * @param bend how far the mean of all worlds lies from the result, by second order, in its unit
  */
-public record Budget(double value, Map<Source, Double> shifts) {
+public record Budget(double value, Map<Source, Double> shifts, double bend) {
+
+    /** Half a unit of the last of two digits of u, where those are 10: the widest that it can be. */
+    private static final double SLIGHT = 0.05;
 
     public Budget {
         shifts = Collections.unmodifiableMap(new LinkedHashMap<>(shifts));
+    }
+
+    /** Returns the budget of a result that goes straight with its sources. */
+    public Budget(double value, Map<Source, Double> shifts) {
+        this(value, shifts, 0);
+    }
+
+    /**
+     * Returns whether the result bends so much within its uncertainty that first order may mislead:
+     * its mean is off by more than u/20, half a unit of the last of two digits.
+     *
+     * <p>Only each source by itself is looked at; what two small deviations do together is not
+     * seen. Source: the limit is the widest that JCGM 101:2008, 7.9.2 and 8.1, gives two digits.
+     */
+    public boolean bends() {
+        return Math.abs(bend) > SLIGHT * u();
     }
 
     /**

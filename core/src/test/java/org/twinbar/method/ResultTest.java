@@ -5,14 +5,19 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
+import org.twinbar.finding.Finding;
 import org.twinbar.instrument.Bench;
 import org.twinbar.instrument.Kind;
+import org.twinbar.statistics.Normal;
 import org.twinbar.uncertainty.Budget;
 import org.twinbar.uncertainty.Errors;
 import org.twinbar.uncertainty.Model;
+import org.twinbar.uncertainty.MonteCarlo;
 import org.twinbar.uncertainty.Propagation;
+import org.twinbar.uncertainty.Shape;
 import org.twinbar.uncertainty.Source;
 
 class ResultTest {
@@ -90,6 +95,48 @@ class ResultTest {
                 .extracting(Source::identity)
                 .containsExactly("A1 slope fit");
         assertThat(budget.u(Source.Reach.OWN)).isEqualTo(30);
+    }
+
+    /** The chances of a square of a normal variable in closed form, against the drawn ends. */
+    @Test
+    void whereANumberBendsWorldsAreDrawnAndBothAreSaid() {
+        TestMethod square = new Tried((readings, out) -> {
+            double force = readings.number(FORCE);
+            out.value(STRESS, force * force);
+            out.value(SLOPE, force);
+        });
+        Readings read = readings("A1", 0.5);
+        Result result = Result.of(square, read);
+        assertThat(result.budgets().get(SLOPE).bends()).isFalse();
+        Result whole = result.whereItBends(square, read, MonteCarlo.of(7).withBlocks(10, 10));
+        assertThat(whole.findings()).hasSize(1);
+        Finding finding = whole.findings().get(0);
+        assertThat(finding.code()).isEqualTo("bends");
+        assertThat(finding.arguments()).startsWith("Stress").endsWith("MPa").contains("100000");
+        double u = result.budgets().get(SLOPE).u();
+        assertThat(u).isCloseTo(0.202, within(0.001));
+        assertThat(chanceOfSquareBelow(Double.parseDouble(finding.arguments().get(6)), 0.5, u))
+                .isCloseTo(0.025, within(0.002));
+        assertThat(chanceOfSquareBelow(Double.parseDouble(finding.arguments().get(7)), 0.5, u))
+                .isCloseTo(0.975, within(0.002));
+    }
+
+    private static double chanceOfSquareBelow(double square, double mean, double u) {
+        Normal normal = Normal.STANDARD;
+        return normal.below((Math.sqrt(square) - mean) / u)
+                - normal.below((-Math.sqrt(square) - mean) / u);
+    }
+
+    @Test
+    void whereACurveWouldBeWorkedThroughNoWorldsAreDrawnAndThatIsSaid() {
+        Source force = Source.own("A1 force", Shape.NORMAL, 0.2);
+        Budget bent = new Budget(1, Map.of(force, 0.2), 0.04);
+        assertThat(bent.bends()).isTrue();
+        Finding undrawn = new Bending(STRESS, bent).undrawn();
+        assertThat(undrawn.code()).isEqualTo("bends-not-drawn");
+        assertThat(undrawn.text())
+                .startsWith("Stress doesn't go straight")
+                .contains("of A1 force most", "off by 0.040", "0.20 MPa");
     }
 
     @Test

@@ -25,6 +25,32 @@ class PropagationTest {
         assertThat(budgets.get(1).u()).isCloseTo(0.04, within(1e-12));
     }
 
+    /**
+     * Comparison loss of JCGM 101:2008, 9.4: the mean of all worlds is x₁² + 2u², printed as 150
+     * and 2551 parts in a million for x₁ of 0.010 and 0.050, where first order gives 100 and 2500.
+     */
+    @Test
+    void theBendLeadsFromFirstOrderToTheMeanOfAllWorlds() {
+        Source one = Source.own("x1", Shape.NORMAL, 0.005);
+        Source two = Source.own("x2", Shape.NORMAL, 0.005);
+        List<Budget> budgets = Propagation.linear(
+                errors -> new double[] {
+                    square(0.010 + errors.of(one)) + square(errors.of(two)),
+                    square(0.050 + errors.of(one)) + square(errors.of(two)),
+                    errors.of(one) + errors.of(two)
+                },
+                List.of(one, two));
+        assertThat(budgets.get(0).value() + budgets.get(0).bend()).isCloseTo(150e-6, within(1e-9));
+        assertThat(budgets.get(1).value() + budgets.get(1).bend()).isCloseTo(2550e-6, within(1e-9));
+        assertThat(budgets.get(0).bends()).isTrue();
+        assertThat(budgets.get(1).bends()).isTrue();
+        assertThat(budgets.get(2).bends()).isFalse();
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
     @Test
     void aGainCancelsInARatioAndAZeroDoesNot() {
         Model ratio = errors -> {

@@ -33,6 +33,7 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.TestMethod;
+import org.twinbar.uncertainty.MonteCarlo;
 import org.twinbar.method.conditioning.Conditioning;
 import org.twinbar.study.bench.Shelf;
 import org.twinbar.study.bench.TestBench;
@@ -55,6 +56,9 @@ import org.twinbar.study.table.SpecimenRow;
  * the results and the first refusal are the same on any number of threads.
  */
 public final class Calculation {
+
+    /** Of numbers that bend, for which worlds of errors are drawn: 200,000 at most. */
+    private static final MonteCarlo WORLDS = MonteCarlo.of(20_250_101).withBlocks(3, 20);
 
     static final Finding.Kind INSTRUMENT_ASSUMED = Finding.Kind.note(
             "instrument-assumed",
@@ -254,7 +258,8 @@ public final class Calculation {
                 builder.mark(mark, to);
             }
         }
-        Result result = Result.of(method, builder.build());
+        Readings readings = builder.build();
+        Result result = Result.of(method, readings).whereItBends(method, readings, WORLDS);
         findings.addAll(0, result.findings());
         Result whole = result.withFindings(findings);
         return new JudgedSpecimen(
