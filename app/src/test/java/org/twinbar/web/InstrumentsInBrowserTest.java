@@ -68,6 +68,9 @@ class InstrumentsInBrowserTest {
         return List.of(
                 served.uri("/instruments").toString(),
                 String.valueOf(instrument),
+                served.uri("/references").toString(),
+                served.uri("/packages").toString(),
+                served.uri("/archive").toString(),
                 served.uri("/bench").toString(),
                 served.uri("/bench?method=impact&worth=5+%25").toString());
     }
