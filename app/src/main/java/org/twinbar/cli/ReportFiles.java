@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import org.twinbar.report.Attachment;
 import org.twinbar.report.Report;
+import org.twinbar.report.Sheet;
 import org.twinbar.report.kit.Kit;
 import org.twinbar.report.kit.KitFile;
 import org.twinbar.report.kit.Palette;
@@ -66,21 +67,8 @@ final class ReportFiles {
                 ? published.zip().get()
                 : new byte[0];
         List<Path> written = new ArrayList<>();
-        if (wanted.contains(Form.HTML)) {
-            Path file = folder.resolve("report.html");
-            Context.write(file, Report.html(study));
-            written.add(file);
-        }
-        if (wanted.contains(Form.PDF)) {
-            Path file = folder.resolve("report.pdf");
-            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            try {
-                Report.pdf(study, List.of(Attachment.dataPackage(PACKAGE_FILE, zip)), pdf);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            Context.write(file, pdf.toByteArray());
-            written.add(file);
+        if (wanted.contains(Form.HTML) || wanted.contains(Form.PDF)) {
+            written.addAll(sheet(Report.sheet(study), zip, folder, wanted));
         }
         if (wanted.contains(Form.PACKAGE)) {
             Path file = folder.resolve(PACKAGE_FILE);
@@ -89,6 +77,27 @@ final class ReportFiles {
         }
         if (wanted.contains(Form.KIT)) {
             written.addAll(kit(published, folder.resolve("kit"), palettes, progress));
+        }
+        return written;
+    }
+
+    private static List<Path> sheet(Sheet sheet, byte[] zip, Path folder, Set<Form> wanted) {
+        List<Path> written = new ArrayList<>();
+        if (wanted.contains(Form.HTML)) {
+            Path file = folder.resolve("report.html");
+            Context.write(file, Report.html(sheet));
+            written.add(file);
+        }
+        if (wanted.contains(Form.PDF)) {
+            Path file = folder.resolve("report.pdf");
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            try {
+                Report.pdf(sheet, List.of(Attachment.dataPackage(PACKAGE_FILE, zip)), pdf);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            Context.write(file, pdf.toByteArray());
+            written.add(file);
         }
         return written;
     }

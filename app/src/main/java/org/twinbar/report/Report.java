@@ -20,7 +20,12 @@ public final class Report {
 
     /** Returns one HTML file that needs no other and no network. */
     public static String html(JudgedStudy study) {
-        return Typeset.screen(Composition.of(study));
+        return html(Composition.of(study));
+    }
+
+    /** Returns the same of words and pictures that are there already. */
+    public static String html(Sheet sheet) {
+        return Typeset.screen(sheet);
     }
 
     /** Returns the words and pictures of the report, for pages that set them in their own way. */
@@ -53,6 +58,12 @@ public final class Report {
      */
     public static void pdf(JudgedStudy study, List<Attachment> attachments, OutputStream to)
             throws IOException {
-        Pdf.write(Composition.of(study), attachments, to);
+        pdf(Composition.of(study), attachments, to);
+    }
+
+    /** Writes the same of words and pictures that are there already. */
+    public static void pdf(Sheet sheet, List<Attachment> attachments, OutputStream to)
+            throws IOException {
+        Pdf.write(sheet, attachments, to);
     }
 }

@@ -50,6 +50,6 @@ final class Judged {
 
     /** Returns the report as one page. */
     String report(StudyName name) {
-        return reports.get(name.id(), workspace.stamp(name), () -> Report.html(of(name).study()));
+        return reports.get(name.id(), workspace.stamp(name), () -> Report.html(of(name).sheet()));
     }
 }

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
@@ -90,6 +92,29 @@ class PdfTest {
                         .contains(page + " of " + pages)
                         .contains("invented data");
             }
+        }
+    }
+
+    @Test
+    void spellsWordsLetterByLetterWithoutLigatures() throws IOException {
+        for (Fonts.Weight weight : Fonts.Weight.values()) {
+            try (var whole = new TTFParser().parse(new RandomAccessReadBuffer(original(weight)));
+                    var ours = new TTFParser()
+                            .parse(new RandomAccessReadBuffer(Fonts.print(weight)))) {
+                assertThat(whole.getGsub()).isNotNull();
+                assertThat(ours.getGsub()).isNull();
+                assertThat(ours.getNumberOfGlyphs()).isEqualTo(whole.getNumberOfGlyphs());
+                assertThat(ours.getAdvanceWidth(ours.nameToGID("f")))
+                        .isEqualTo(whole.getAdvanceWidth(whole.nameToGID("f")));
+            }
+        }
+    }
+
+    private static byte[] original(Fonts.Weight weight) throws IOException {
+        String name = weight == Fonts.Weight.BOLD ? "Bold" : "Regular";
+        try (var file = Fonts.class.getResourceAsStream(
+                "/liberation/LiberationSans-%s.ttf".formatted(name))) {
+            return file.readAllBytes();
         }
     }
 
