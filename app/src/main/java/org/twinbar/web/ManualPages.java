@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -18,7 +19,28 @@ final class ManualPages {
 
     private static final Pattern PICTURE = Pattern.compile("[a-z0-9-]+\\.(png|svg)");
 
+    /** What somebody at the rig may look up; a phone reaches no other page. */
+    private static final List<String> AT_THE_RIG =
+            List.of("manual/rig", "manual/pictures-and-film", "manual/safety");
+
     private ManualPages() {}
+
+    static void routesAtTheRig(RoutesConfig routes) {
+        routes.get("/manual/{page}", ManualPages::pageAtTheRig);
+        routes.get("/manual/pictures/{picture}", ManualPages::picture);
+    }
+
+    private static void pageAtTheRig(Context request) {
+        String path = "manual/" + name(request, "page");
+        String text = Optional.of(path)
+                .filter(AT_THE_RIG::contains)
+                .flatMap(ManualPages::text)
+                .orElseThrow(ManualPages::unknown);
+        Pages.show(
+                request,
+                "rig/manual",
+                Map.of("page", ManualPage.of(path, text, AT_THE_RIG::contains)));
+    }
 
     static void routes(RoutesConfig routes) {
         routes.get("/manual", request -> show(request, "README"));

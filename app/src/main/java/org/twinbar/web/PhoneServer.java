@@ -57,6 +57,7 @@ final class PhoneServer implements AutoCloseable {
             routes.post("/join", request -> letIn(request, phones));
             new RigPages(workspace, request -> phone(request, phones).name(), RigPages.From.PHONE)
                     .routes(routes);
+            ManualPages.routesAtTheRig(routes);
             WebServer.refusals(routes, "rig/refusal");
         });
         javalin.start(address, port);

@@ -90,6 +90,23 @@ class PhonePagesTest {
     }
 
     @Test
+    void hasTheManualOfTheRigAndNoOtherPageOfIt() {
+        URI phone = open();
+        assertThat(get(phone, "/manual/rig", "").statusCode()).isEqualTo(403);
+        String token = join(phone, "Ida");
+        assertThat(get(phone, rig.path(), token).body()).contains("href=\"/manual/rig\"");
+        assertThat(get(phone, "/manual/rig", token).body())
+                .contains("Type what the instrument shows", "href=\"/rig\"")
+                .doesNotContain("href=\"/archive\"");
+        for (String page : List.of("pictures-and-film", "safety")) {
+            assertThat(get(phone, "/manual/" + page, token).statusCode()).isEqualTo(200);
+        }
+        for (String closed : List.of("/manual", "/manual/plan", "/manual/methods/tensile")) {
+            assertThat(get(phone, closed, token).statusCode()).as(closed).isEqualTo(404);
+        }
+    }
+
+    @Test
     void entersWhatIsTypedUnderThePhonesName() {
         URI phone = open();
         String token = join(phone, "Ida's phone");
