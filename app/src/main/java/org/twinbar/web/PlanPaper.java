@@ -26,10 +26,13 @@ final class PlanPaper {
 
     private final Workspace workspace;
     private final StudyPages pages;
+    private final Supplier<Optional<String>> phones;
 
-    PlanPaper(Workspace workspace, StudyPages pages) {
+    /** @param phones where phones begin, while they are let in */
+    PlanPaper(Workspace workspace, StudyPages pages, Supplier<Optional<String>> phones) {
         this.workspace = workspace;
         this.pages = pages;
+        this.phones = phones;
     }
 
     void routes(RoutesConfig routes) {
@@ -110,8 +113,12 @@ final class PlanPaper {
         Form form = Form.asked(request);
         LabelSheet sheet =
                 LabelSheet.of(paper(form), number(form, "columns", 3), number(form, "rows", 8));
+        Optional<String> open = phones.get();
         byte[] pdf = Labels.pdf(
-                pieces(study, workspace.plans().of(study)), sheet, number(form, "first", 1));
+                pieces(study, workspace.plans().of(study)),
+                sheet,
+                number(form, "first", 1),
+                code -> open.map(it -> LabelAddress.of(it, study, code)).orElse(code));
         pdf(request, pdf, StudyPages.attachment(study, "labels.pdf"));
     }
 

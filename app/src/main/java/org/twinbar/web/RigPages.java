@@ -63,11 +63,23 @@ public final class RigPages {
     private void tests(Context request) {
         StudyName study = study(request);
         List<Begun> tests = begun(workspace, study);
-        if (tests.size() == 1) {
-            request.redirect(Links.rig(study, tests.get(0).method()), HttpStatus.SEE_OTHER);
+        String wanted = Optional.ofNullable(request.queryParam("specimen")).orElse("");
+        List<String> those = tests.stream()
+                .map(Begun::method)
+                .filter(method -> tests.size() == 1 || has(study, method, wanted))
+                .toList();
+        if (!those.isEmpty()) {
+            String rig = Links.rig(study, those.get(0));
+            request.redirect(
+                    wanted.isBlank() ? rig : Links.at(rig, wanted), HttpStatus.SEE_OTHER);
         } else {
             Pages.show(request, "rig/tests", Map.of("study", study, "tests", tests));
         }
+    }
+
+    private boolean has(StudyName study, String method, String code) {
+        return workspace.typing().test(study, method).specimens().stream()
+                .anyMatch(it -> it.code().equalsIgnoreCase(code));
     }
 
     /** Returns the tests of a study that are typed, and how far each is. */

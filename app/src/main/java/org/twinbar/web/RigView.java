@@ -36,7 +36,8 @@ public record RigView(
     }
 
     /**
-     * @param wanted code or number of the specimen; the first that isn't done where it is empty
+     * @param wanted code or number of the specimen, or what its label says; the first that isn't
+     *     done where it is empty
      * @param result of the one that is shown
      */
     static RigView of(
@@ -45,7 +46,11 @@ public record RigView(
             TypedTest test,
             String wanted,
             Function<TypedTest.Specimen, RigSpecimen.Result> result) {
-        Optional<TypedTest.Specimen> found = find(test, wanted);
+        Optional<LabelAddress> label = LabelAddress.read(wanted);
+        Optional<TypedTest.Specimen> found = label.map(it -> it.isOf(study)
+                        ? find(test, it.code())
+                        : Optional.<TypedTest.Specimen>empty())
+                .orElseGet(() -> find(test, wanted));
         TypedTest.Specimen shown = found.orElseGet(() -> test.specimens().stream()
                 .filter(specimen -> !specimen.isDone())
                 .findFirst()
@@ -71,8 +76,17 @@ public record RigView(
                 shown.number(),
                 wanted.isBlank() || found.isPresent()
                         ? ""
-                        : "The test has no specimen '%s'; its numbers go from 1 to %s."
-                                .formatted(wanted, test.specimens().size()));
+                        : trouble(study, label, wanted, test.specimens().size()));
+    }
+
+    private static String trouble(
+            StudyName study, Optional<LabelAddress> label, String wanted, int specimens) {
+        if (label.isPresent() && !label.get().isOf(study)) {
+            return "That is the label of a specimen of another study, '%s'."
+                    .formatted(label.get().code());
+        }
+        return "The test has no specimen '%s'; its numbers go from 1 to %s."
+                .formatted(label.map(LabelAddress::code).orElse(wanted), specimens);
     }
 
     /** A code goes before a number, since codes may be numbers. */

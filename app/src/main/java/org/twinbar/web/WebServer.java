@@ -67,6 +67,7 @@ public final class WebServer implements AutoCloseable {
             publishing.routes(config.routes);
             packages.routes(config.routes);
             phones.routes(config.routes);
+            new PlanPaper(workspace, studies, phones::url).routes(config.routes);
             refusals(config.routes, "refusal");
         });
         try {
@@ -127,7 +128,6 @@ public final class WebServer implements AutoCloseable {
         new MarkPages(workspace, studies).routes(routes);
         new ReadOnPages(workspace, methods, studies).routes(routes);
         new PlanPages(workspace, studies).routes(routes);
-        new PlanPaper(workspace, studies).routes(routes);
         new RegisterPages(workspace, studies).routes(routes);
         new CurvePages(workspace, studies).routes(routes);
         new MakingPages(workspace, methods).routes(routes);

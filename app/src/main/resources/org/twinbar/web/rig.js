@@ -367,8 +367,14 @@
         (blank || one.querySelector("h1")).focus({ preventScroll: true });
     }
 
+    // A label says a code, or the address of its specimen; the study's own page tells of others.
     function find(words) {
-        const key = words.trim().toLowerCase();
+        const label = /^https?:\/\/[^/\s]+(\/studies\/[0-9a-f-]{36})\/rig(?:\/[^?\s]*)?\?specimen=((?:[^%&\s]|%[0-9a-f]{2})+)$/i
+            .exec(words.trim());
+        if (label && !ones.dataset.rig.startsWith(label[1].toLowerCase())) {
+            return undefined;
+        }
+        const key = (label ? decodeURIComponent(label[2]) : words.trim()).toLowerCase();
         return articles().find((one) => one.dataset.code.toLowerCase() === key)
             || articles().find((one) => one.id === "one-" + key);
     }

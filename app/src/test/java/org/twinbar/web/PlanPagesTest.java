@@ -2,6 +2,7 @@ package org.twinbar.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.twinbar.report.paper.Scanned;
 import org.twinbar.study.judged.Making;
 import org.twinbar.study.judged.Plan;
 import org.twinbar.study.judged.StudyName;
@@ -26,7 +28,8 @@ class PlanPagesTest {
 
     @BeforeAll
     static void serve() {
-        served = Served.in(folder);
+        // The loopback address stands for one of the local network.
+        served = Served.in(folder, List.of("127.0.0.1"));
     }
 
     @AfterAll
@@ -123,6 +126,34 @@ class PlanPagesTest {
                 .contains("A bed of 30 by 30 mm holds");
         assertThat(served.get(Links.plan(study) + "/plate.3mf?run=9").statusCode())
                 .isEqualTo(404);
+    }
+
+    @Test
+    void labelsHoldAddressesWhilePhonesAreLetIn() throws IOException {
+        StudyName study = claimed("labelled");
+        assertThat(served.post(Links.plan(study), form()).statusCode()).isEqualTo(303);
+        List<String> codes = served.workspace().plans().of(study).made().stream()
+                .map(it -> it.code())
+                .toList();
+        assertThat(labels(study)).containsExactlyInAnyOrderElementsOf(codes);
+        assertThat(served.post("/phones/open", Map.of("address", "127.0.0.1")).statusCode())
+                .isEqualTo(303);
+        try {
+            assertThat(labels(study))
+                    .allMatch(it -> it.startsWith("http://127.0.0.1:"))
+                    .extracting(it -> LabelAddress.read(it).orElseThrow())
+                    .allMatch(it -> it.isOf(study))
+                    .extracting(LabelAddress::code)
+                    .containsExactlyInAnyOrderElementsOf(codes);
+        } finally {
+            served.post("/phones/close", Map.of());
+        }
+        assertThat(labels(study)).containsExactlyInAnyOrderElementsOf(codes);
+    }
+
+    private static List<String> labels(StudyName study) throws IOException {
+        return Scanned.codes(
+                served.bytes(Links.plan(study) + "/labels.pdf?columns=3&rows=8").body(), 220);
     }
 
     @Test

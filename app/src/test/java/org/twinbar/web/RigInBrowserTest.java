@@ -87,6 +87,9 @@ class RigInBrowserTest {
         assertThat(shown()).isEqualTo("C2");
         browser.driver().findElement(By.id("find")).sendKeys("2", Keys.ENTER);
         assertThat(shown()).isEqualTo("C1");
+        String label = LabelAddress.of("http://192.168.1.20:8477/", rig.study(), "P2");
+        browser.driver().findElement(By.id("find")).sendKeys(label, Keys.ENTER);
+        assertThat(shown()).isEqualTo("P2");
     }
 
     @Test

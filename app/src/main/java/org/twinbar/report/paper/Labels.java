@@ -3,6 +3,7 @@ package org.twinbar.report.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.twinbar.exchange.InputException;
@@ -18,11 +19,15 @@ public final class Labels {
 
     private static final double MOST_SQUARES = 24;
 
+    /** Side below which a telephone no longer tells squares apart (mm); from experience. */
+    private static final double SMALLEST_SQUARE = 0.33;
+
     private Labels() {}
 
     /**
      * A label in its place.
      *
+     * @param inSquares what its squares say
      * @param left from the edge (mm)
      * @param top from the edge (mm)
      * @param squares side of the squares (mm)
@@ -31,6 +36,7 @@ public final class Labels {
      */
     public record Label(
             String code,
+            String inSquares,
             double left,
             double top,
             double squares,
@@ -43,19 +49,31 @@ public final class Labels {
             return Math.max(0, (height - tall) / 2);
         }
 
-        /** Returns the code as squares, an SVG picture. */
+        /** Returns its squares, an SVG picture. */
         public String picture() {
-            return Squares.svg(code, squares);
+            return Squares.svg(inSquares, squares);
         }
+    }
+
+    /**
+     * Sets labels whose squares say the code.
+     *
+     * @param first place of the first label on its sheet, counted from 1, where some are used up
+     * @throws InputException where there is no such place
+     */
+    public static byte[] pdf(Pieces pieces, LabelSheet sheet, int first) {
+        return pdf(pieces, sheet, first, code -> code);
     }
 
     /**
      * Sets labels.
      *
      * @param first place of the first label on its sheet, counted from 1, where some are used up
+     * @param address what squares say of a code; the code alone where a label is too small for it
      * @throws InputException where there is no such place
      */
-    public static byte[] pdf(Pieces pieces, LabelSheet sheet, int first) {
+    public static byte[] pdf(
+            Pieces pieces, LabelSheet sheet, int first, UnaryOperator<String> address) {
         if (first < 1 || first > sheet.perPage()) {
             throw new InputException("the first label lies on a place from 1 to %s, not on %s"
                     .formatted(sheet.perPage(), first));
@@ -66,7 +84,8 @@ public final class Labels {
             if (pages.isEmpty() || at % sheet.perPage() == 0) {
                 pages.add(new ArrayList<>());
             }
-            pages.get(pages.size() - 1).add(label(piece, pieces, sheet, at % sheet.perPage()));
+            pages.get(pages.size() - 1)
+                    .add(label(piece, pieces, sheet, at % sheet.perPage(), address));
             at++;
         }
         return Setting.pdf(Setting.filled(
@@ -75,7 +94,12 @@ public final class Labels {
     }
 
     /** No group stands on a label: whoever tests reads it. */
-    private static Label label(Piece piece, Pieces pieces, LabelSheet sheet, int place) {
+    private static Label label(
+            Piece piece,
+            Pieces pieces,
+            LabelSheet sheet,
+            int place,
+            UnaryOperator<String> address) {
         double inner = sheet.height() - 2;
         double squares = Math.min(MOST_SQUARES, Math.min(inner, sheet.width() * 0.45));
         double room = sheet.width() - squares - 5;
@@ -89,11 +113,17 @@ public final class Labels {
                         .toList();
         return new Label(
                 piece.code(),
+                inSquares(piece.code(), squares, address),
                 sheet.left(place),
                 sheet.top(place),
                 squares,
                 letters * POINTS,
                 lines);
+    }
+
+    private static String inSquares(String code, double side, UnaryOperator<String> address) {
+        String text = address.apply(code);
+        return side / Squares.drawn(text).size() < SMALLEST_SQUARE ? code : text;
     }
 
     private static String where(Piece piece) {

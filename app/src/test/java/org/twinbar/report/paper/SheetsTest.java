@@ -3,23 +3,14 @@ package org.twinbar.report.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
-import com.google.zxing.RGBLuminanceSource;
-import com.google.zxing.Result;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,7 +180,7 @@ class SheetsTest {
                 LabelSheet.strip(40, 12))) {
             byte[] pdf = Labels.pdf(PIECES, sheet, 1);
             assertThat(pages(pdf)).isEqualTo(sheet.perPage() == 1 ? 6 : 1);
-            assertThat(codes(pdf, 220)).containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
+            assertThat(Scanned.codes(pdf, 220)).containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
             try (PDDocument document = Loader.loadPDF(pdf)) {
                 assertThat(document.getPage(0).getMediaBox().getWidth() * 25.4 / 72)
                         .isCloseTo(
@@ -197,6 +188,17 @@ class SheetsTest {
                                 org.assertj.core.data.Offset.offset(0.1));
             }
         }
+    }
+
+    @Test
+    void squaresSayAnAddressWhereTheLabelHasRoomForIt() throws IOException {
+        String address = "http://192.168.178.120:8477/studies/"
+                + "0f8e6bb0-5d0c-4a5e-9a3e-0d6d3b1f2c11/rig?specimen=";
+        byte[] large = Labels.pdf(PIECES, LabelSheet.of(Paper.A4, 3, 8), 1, address::concat);
+        assertThat(Scanned.codes(large, 220)).hasSize(6).contains(address + "C11", address + "K518");
+        assertThat(text(large)).contains("C11", "K518").doesNotContain("192.168");
+        byte[] small = Labels.pdf(PIECES, LabelSheet.strip(40, 12), 1, address::concat);
+        assertThat(Scanned.codes(small, 220)).containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
     }
 
     @Test
@@ -264,41 +266,6 @@ class SheetsTest {
 
     /** Reads all squares, page by page, from left to right and from the top down. */
     private static List<String> codes(byte[] pdf) throws IOException {
-        return codes(pdf, 150);
-    }
-
-    private static List<String> codes(byte[] pdf, int dotsPerInch) throws IOException {
-        List<String> codes = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            PDFRenderer renderer = new PDFRenderer(document);
-            for (int page = 0; page < document.getNumberOfPages(); page++) {
-                BufferedImage image = renderer.renderImageWithDPI(page, dotsPerInch);
-                Stream.of(decoded(image))
-                        .sorted((a, b) -> Double.compare(place(a, image), place(b, image)))
-                        .map(Result::getText)
-                        .forEach(codes::add);
-            }
-        }
-        return codes;
-    }
-
-    private static double place(Result result, BufferedImage image) {
-        double row = Math.rint(result.getResultPoints()[1].getY() / image.getHeight() * 60);
-        return row * image.getWidth() + result.getResultPoints()[1].getX();
-    }
-
-    private static Result[] decoded(BufferedImage image) {
-        int[] pixels =
-                image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
-        RGBLuminanceSource source =
-                new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
-        try {
-            return new QRCodeMultiReader()
-                    .decodeMultiple(
-                            new BinaryBitmap(new HybridBinarizer(source)),
-                            Map.of(DecodeHintType.TRY_HARDER, true));
-        } catch (com.google.zxing.NotFoundException e) {
-            throw new AssertionError("no squares were found", e);
-        }
+        return Scanned.codes(pdf, 150);
     }
 }
