@@ -47,6 +47,9 @@ public final class HowMany {
         Optional<EarlierScatter> scatter(String method, Property property);
 
         Optional<EarlierShare> controlShare(String method, Property property);
+
+        /** Returns the aim, or one like it whose chances are known. */
+        Aim reckoned(NumbersAsked asked, List<Double> told, Aim aim);
     }
 
     private static final Bench NO_BENCH = new Bench() {
@@ -58,6 +61,11 @@ public final class HowMany {
         @Override
         public Optional<EarlierShare> controlShare(String method, Property property) {
             return Optional.empty();
+        }
+
+        @Override
+        public Aim reckoned(NumbersAsked asked, List<Double> told, Aim aim) {
+            return aim;
         }
     };
 
@@ -81,6 +89,8 @@ public final class HowMany {
     private final Effect effect;
     private final List<Finding> findings = new ArrayList<>();
     private final List<String> assuming = new ArrayList<>();
+    /** What the aim hangs on beside what was asked. */
+    private final List<Double> told = new ArrayList<>();
 
     private HowMany(Methods methods, Bench bench, NumbersAsked asked) {
         this.methods = methods;
@@ -111,7 +121,9 @@ public final class HowMany {
     private NumbersTold told() {
         Expectation expectation = expectation();
         Optional<Scatter> scatter = counted() ? Optional.empty() : Optional.of(scatter());
-        Aim aim = aim(expectation, scatter.map(Scatter::value).orElse(0.0));
+        scatter.map(Scatter::value).ifPresent(told::add);
+        Aim fresh = aim(expectation, scatter.map(Scatter::value).orElse(0.0));
+        Aim aim = bench.reckoned(asked, List.copyOf(told), fresh);
         int coated = whole(Wish.COATED, 1);
         Numbers numbers = Numbers.of(
                 aim,
@@ -375,6 +387,7 @@ public final class HowMany {
                                 "say the share of the control that says yes (control-share), such as 40%: no earlier study tells it"));
         assuming.add("%s of %s of the control said yes in %s"
                 .formatted(earlier.yes(), earlier.all(), String.join(", ", earlier.studies())));
+        told.add(earlier.share());
         return earlier.share();
     }
 

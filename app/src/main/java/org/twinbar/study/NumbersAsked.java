@@ -2,9 +2,11 @@ package org.twinbar.study;
 
 import java.math.BigDecimal;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.twinbar.finding.Figures;
 import org.twinbar.study.calculation.Asking;
 import org.twinbar.study.judged.Asked;
@@ -136,6 +138,27 @@ public record NumbersAsked(Map<Wish, String> said) {
             both = both.with(each.getKey(), each.getValue());
         }
         return both;
+    }
+
+    /** What a table of numbers shows of an aim, which stays the same aim. */
+    private static final Set<Wish> OF_THE_TABLE =
+            EnumSet.of(Wish.POWER, Wish.PER_GROUP, Wish.GROUPS, Wish.COATED);
+
+    private static final Set<Wish> OF_THE_COST = EnumSet.of(
+            Wish.FILAMENT,
+            Wish.RESIN,
+            Wish.PRINT_TIME,
+            Wish.HAND_TIME,
+            Wish.FILAMENT_PRICE,
+            Wish.RESIN_PRICE);
+
+    /** Returns what tells one aim from another. */
+    NumbersAsked ofTheAim() {
+        Map<Wish, String> kept = new EnumMap<>(Wish.class);
+        kept.putAll(said);
+        kept.keySet().removeAll(OF_THE_TABLE);
+        kept.keySet().removeAll(OF_THE_COST);
+        return new NumbersAsked(kept);
     }
 
     /** Returns whether it says what is expected, so that a chance can be reckoned. */

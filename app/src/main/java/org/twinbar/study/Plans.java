@@ -11,6 +11,7 @@ import java.util.Set;
 import org.twinbar.exchange.InputException;
 import org.twinbar.method.Property;
 import org.twinbar.method.TestMethod;
+import org.twinbar.planning.Aim;
 import org.twinbar.planning.Canonical;
 import org.twinbar.planning.Numbers;
 import org.twinbar.planning.Pilot;
@@ -40,9 +41,11 @@ import org.twinbar.study.table.Upload;
 public final class Plans {
 
     private final Workspace workspace;
+    private final Reckonings reckonings;
 
-    Plans(Workspace workspace) {
+    Plans(Workspace workspace, Reckonings reckonings) {
         this.workspace = workspace;
+        this.reckonings = reckonings;
     }
 
     /** Returns how the specimens came to be; groups are hidden while the key is closed. */
@@ -296,6 +299,11 @@ public final class Plans {
                     @Override
                     public Optional<EarlierShare> controlShare(String method, Property property) {
                         return EarlierShare.of(earlierStudies(method), method, property);
+                    }
+
+                    @Override
+                    public Aim reckoned(NumbersAsked asked, List<Double> told, Aim aim) {
+                        return reckonings.of(asked, told, aim);
                     }
                 },
                 asked);

@@ -47,6 +47,7 @@ public final class Workspace implements AutoCloseable {
     private final Instruments instruments;
     private final Judgements judgements;
     private final Typing typing;
+    private final Reckonings reckonings = new Reckonings();
     private final Remembered<String, Long, List<StudyName>> studies =
             new Remembered<>(Remembered.shareOfMemory(64), it -> 500L * it.size());
 
@@ -235,7 +236,7 @@ public final class Workspace implements AutoCloseable {
 
     /** Returns what is done with the plan of a study. */
     public Plans plans() {
-        return new Plans(this);
+        return new Plans(this, reckonings);
     }
 
     /** Returns what is noted on single specimens. */

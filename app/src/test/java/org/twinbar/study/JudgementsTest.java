@@ -17,10 +17,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.twinbar.decision.LeftOut;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.method.Yield;
+import org.twinbar.study.NumbersAsked.Wish;
 import org.twinbar.study.bench.CalibrationTable;
 import org.twinbar.study.bench.InstrumentSheet;
 import org.twinbar.study.bench.KeptInstrument;
@@ -41,6 +44,29 @@ class JudgementsTest {
             Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneId.of("Europe/Rome"));
     private static final String TABLE = "specimen,group,area_mm2,peak_force_N\n"
             + "P1,plain,40,\nP2,plain,40,1200\nC1,coated,40,1400\nC2,coated,40,1410\n";
+
+    private static final Map<Wish, String> OTHER = Map.ofEntries(
+            Map.entry(Wish.METHOD, "flexure"),
+            Map.entry(Wish.PROPERTY, "strength"),
+            Map.entry(Wish.EFFECT, "level"),
+            Map.entry(Wish.SCATTER, "7%"),
+            Map.entry(Wish.EXPECT, "lower"),
+            Map.entry(Wish.EXPECTED, "20%"),
+            Map.entry(Wish.WORTH, "5%"),
+            Map.entry(Wish.CONTROL_SHARE, "30%"),
+            Map.entry(Wish.ABOVE, "40%"),
+            Map.entry(Wish.OF, "95%"),
+            Map.entry(Wish.POWER, "90%"),
+            Map.entry(Wish.RESOLUTION, "20%"),
+            Map.entry(Wish.PER_GROUP, "7"),
+            Map.entry(Wish.GROUPS, "3"),
+            Map.entry(Wish.COATED, "2"),
+            Map.entry(Wish.FILAMENT, "3 g"),
+            Map.entry(Wish.RESIN, "1 g"),
+            Map.entry(Wish.PRINT_TIME, "2 h"),
+            Map.entry(Wish.HAND_TIME, "1 h"),
+            Map.entry(Wish.FILAMENT_PRICE, "25"),
+            Map.entry(Wish.RESIN_PRICE, "80"));
 
     @TempDir
     Path folder;
@@ -200,6 +226,60 @@ class JudgementsTest {
         type(workspace, "1180", Optional.empty());
         assertThat(workspace.plans().earlierScatter("tensile", strength))
                 .hasValueSatisfying(it -> assertThat(it.df()).isEqualTo(2));
+    }
+
+    /** The chance that was reckoned for the scatter before would still be there. */
+    @Test
+    void reckonsNumbersAnewWhenAReadingChangedTheScatter() {
+        NumbersAsked asked = NumbersAsked.nothing()
+                .with(Wish.METHOD, "tensile")
+                .with(Wish.PROPERTY, "peak_force")
+                .with(Wish.EXPECTED, "15%");
+        NumbersTold before = workspace.plans().numbers(asked);
+        assertThat(workspace.plans().numbers(asked)).isEqualTo(before);
+        type(workspace, "1180", Optional.empty());
+        NumbersTold after = workspace.plans().numbers(asked);
+        assertThat(after.numbers().rows()).isNotEqualTo(before.numbers().rows());
+        assertThat(after).isEqualTo(afresh(asked));
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = Wish.class, mode = EnumSource.Mode.EXCLUDE, names = "SEEN")
+    void reckonsNumbersAnewWhenTheQuestionChanged(Wish wish) {
+        NumbersAsked asked = NumbersAsked.nothing()
+                .with(Wish.METHOD, "tensile")
+                .with(Wish.PROPERTY, "peak_force")
+                .with(Wish.SCATTER, "6%")
+                .with(Wish.EXPECTED, "15%");
+        asked = switch (wish) {
+            case CONTROL_SHARE ->
+                asked.with(Wish.EFFECT, "share")
+                        .with(Wish.EXPECTED, "50%")
+                        .with(Wish.CONTROL_SHARE, "20%");
+            case EFFECT -> asked.with(Wish.EFFECT, "ratio").with(Wish.ABOVE, "30%");
+            case ABOVE, OF -> asked.with(Wish.EFFECT, "level").with(Wish.ABOVE, "30%");
+            case FILAMENT_PRICE -> asked.with(Wish.FILAMENT, "3 g");
+            case RESIN_PRICE -> asked.with(Wish.RESIN, "1 g");
+            case COATED -> asked.with(Wish.RESIN, "1 g").with(Wish.GROUPS, "3");
+            case METHOD -> asked.with(Wish.PROPERTY, "").with(Wish.SCATTER, "");
+            default -> asked;
+        };
+        NumbersTold before = workspace.plans().numbers(asked);
+        NumbersAsked other = asked.with(wish, OTHER.get(wish));
+        NumbersTold after = workspace.plans().numbers(other);
+        assertThat(after).isEqualTo(afresh(other));
+        assertThat(after).isNotEqualTo(before);
+    }
+
+    /** Rates take too long to reckon here. */
+    @Test
+    void tellsRatesSeenToTheEndFromOthers() {
+        NumbersAsked asked = NumbersAsked.nothing().with(Wish.EFFECT, "rate");
+        assertThat(asked.with(Wish.SEEN, "60%").ofTheAim()).isNotEqualTo(asked.ofTheAim());
+    }
+
+    private NumbersTold afresh(NumbersAsked asked) {
+        return new Plans(workspace, new Reckonings()).numbers(asked);
     }
 
     private JudgedStudy judge() {
