@@ -42,6 +42,7 @@ import org.twinbar.study.file.CalibrationSheet;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.judged.JudgedStudy;
 import org.twinbar.study.judged.Making;
+import org.twinbar.study.judged.Photo;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.Upload;
@@ -367,6 +368,38 @@ class PackagesTest {
                     .isInstanceOf(InputException.class)
                     .hasMessageContaining("there is another instrument 'Cell A'");
             assertThat(other.studies()).isEmpty();
+        }
+    }
+
+    @Test
+    void carriesPhotosOfTheRegister() {
+        Path zip = folder.resolve("registered.zip");
+        byte[] jpeg = {(byte) 0xff, (byte) 0xd8, (byte) 0xff, 0, '\r', '\n', 7};
+        try (Workspace workspace = workspace("planned");
+                Workspace empty = workspace("empty")) {
+            StudyName study = workspace.importStudy(
+                    Act.by("Ada"), StudyFile.parse("c.toml", PlansTest.STUDY), Handed.nothing());
+            String code =
+                    workspace.plans().of(study).specimens().get(0).code();
+            Upload photo = Upload.of("seam.jpg", jpeg);
+            workspace
+                    .register()
+                    .photo(Act.by("Ada"), study, code, photo, Optional.empty(), "the seam");
+            write(workspace, study, zip);
+            assertThat(Zips.files(zip).get("raw/seam.jpg")).isEqualTo(jpeg);
+            bring(empty, zip);
+            StudyName brought = empty.study("cleats");
+            List<Photo> photos =
+                    empty.plans().of(brought).specimen(code).orElseThrow().photos();
+            assertThat(photos)
+                    .isEqualTo(workspace
+                            .plans()
+                            .of(study)
+                            .specimen(code)
+                            .orElseThrow()
+                            .photos())
+                    .singleElement()
+                    .satisfies(it -> assertThat(empty.bytes(it.file())).isEqualTo(jpeg));
         }
     }
 

@@ -3,6 +3,7 @@ package org.twinbar.study;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -19,6 +20,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.exchange.InputException;
+import org.twinbar.exchange.datapackage.OpenPackage;
+import org.twinbar.exchange.datapackage.Zips;
 import org.twinbar.instrument.Instrument;
 import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
@@ -28,6 +31,7 @@ import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.file.TestSheet;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.JudgedStudy;
+import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.picture.FilmSheet;
 import org.twinbar.study.picture.PictureSheet;
@@ -271,6 +275,56 @@ class PicturingTest {
                         .now()
                         .text())
                 .isEmpty();
+    }
+
+    @Test
+    void photosPlacesAndFilmCurvesGoAlongInAPackage() {
+        keepWidth("P1", 0);
+        keepWidth("C1", 1);
+        keep("O1", film(tips()).followed(), Optional.empty(), Optional.empty());
+        // A camera that counts anew gives another photo the same name.
+        photograph("P1", 1);
+        photograph("C1", 2);
+        JudgedStudy here = judge();
+        Path zip = folder.resolve("cleats.zip");
+        workspace.packages().write(study, here, Optional.empty(), zip);
+        assertThat(Zips.files(zip))
+                .hasEntrySatisfying("raw/IMG_1.jpg", it -> assertThat(it).isEqualTo(jpeg(1)))
+                .hasEntrySatisfying("raw/IMG_1-2.jpg", it -> assertThat(it).isEqualTo(jpeg(2)));
+        for (KeptFile file : here.files()) {
+            assertThat(Zips.files(zip).get("raw/" + file.name())).isEqualTo(workspace.bytes(file));
+        }
+        try (Workspace empty = Workspace.open(
+                        folder.resolve("empty"), Methods.builtIn(), NOON, "Twinbar test");
+                OpenPackage open = OpenPackage.of(zip)) {
+            JudgedStudy there = empty.packages().bring(PackagedStudy.verified(open));
+            assertThat(there).usingRecursiveComparison().isEqualTo(here);
+            assertThat(there.specimensOf("oven").get(0).curve()).isPresent();
+            StudyName brought = empty.study("cleats");
+            for (String method : List.of("tensile", "oven")) {
+                assertThat(empty.typing().test(brought, method).specimens())
+                        .isEqualTo(workspace.typing().test(study, method).specimens());
+            }
+            assertThat(empty.stills(brought, there))
+                    .extracting(Still::code, still -> still.bytes().get())
+                    .containsExactlyInAnyOrder(tuple("P1", jpeg(1)), tuple("C1", jpeg(2)));
+        }
+    }
+
+    private void photograph(String specimen, int last) {
+        workspace
+                .typing()
+                .photo(
+                        Act.by("Ada"),
+                        study,
+                        "tensile",
+                        specimen,
+                        Upload.of("IMG_1.jpg", jpeg(last)),
+                        Optional.empty());
+    }
+
+    private static byte[] jpeg(int last) {
+        return new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, '\r', '\n', 0, (byte) last};
     }
 
     @Test
