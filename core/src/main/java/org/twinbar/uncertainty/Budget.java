@@ -13,7 +13,7 @@ import java.util.Map;
  */
 public record Budget(double value, Map<Source, Double> shifts, double bend) {
 
-    /** Half a unit of the last of two digits of u, where those are 10: the widest that it can be. */
+    /** Half a unit of the last of two digits of u, where those are 10: the widest it can be. */
     private static final double SLIGHT = 0.05;
 
     public Budget {

@@ -72,7 +72,8 @@ record Tails(double[] lowest, double[] highest) {
             }
         }
         return Optional.of(new Tails(
-                Arrays.copyOf(low, tail), Arrays.copyOfRange(high, high.length - tail, high.length)));
+                Arrays.copyOf(low, tail),
+                Arrays.copyOfRange(high, high.length - tail, high.length)));
     }
 
     /** Returns the tails that hold so many fewer on either side. */
