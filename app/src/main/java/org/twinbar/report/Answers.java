@@ -92,7 +92,10 @@ final class Answers {
     }
 
     private static Sheet.Answer unanswered(Answer.Unanswered unanswered, String anchor) {
-        String sentence = "There is no verdict yet: " + unanswered.reason() + ".";
+        String reason = unanswered.reason();
+        String sentence = reason.endsWith(".")
+                ? "There is no verdict yet. " + reason
+                : "There is no verdict yet: " + reason + ".";
         return new Sheet.Answer(
                 anchor,
                 capital(unanswered.question()),

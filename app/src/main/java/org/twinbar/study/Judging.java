@@ -272,7 +272,6 @@ final class Judging {
                 property.label(), property.unit(), test.get().sheet().things());
         Question measurable = Asking.question(asked, subject, property.scale());
         Description description = description(question.method());
-        List<Property> properties = description.properties();
         Apart apart = Comparisons.averages(measurable)
                 ? Observing.apart(words(description, property), tested, property, asked)
                 : Apart.NOTHING;
@@ -283,6 +282,17 @@ final class Judging {
                 Observing.parts(tested, property, within),
                 within,
                 apart);
+        return answers(question, property, asked, tested, apart, outcome);
+    }
+
+    private List<Answer> answers(
+            Claim.Question question,
+            Property property,
+            Asked asked,
+            List<JudgedSpecimen> tested,
+            Apart apart,
+            Comparisons.Outcome outcome) {
+        List<Property> properties = description(question.method()).properties();
         long treated = outcome.comparisons().stream()
                 .map(it -> it.comparison().treated().name())
                 .distinct()
