@@ -141,8 +141,7 @@ final class ArchiveCommand implements Callable<Integer> {
                         .formatted(property, against));
             }
             List<Gain> gains = archive.gains(Filter.ALL, bar);
-            Context.write(
-                    out, Palette.LIGHT.drawn(Gained.against(pairs.get(), gains, divided)));
+            Context.write(out, Palette.LIGHT.drawn(Gained.against(pairs.get(), gains, divided)));
         }
         writing.means(found, pairs, divided);
     }

@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
 /** {@code twinbar study}: the studies of a workspace. */
 @Command(
         name = "study",
-        description = "Makes, lists, imports, shows, corrects, exports, checks and publishes studies.",
+        description =
+                "Makes, lists, imports, shows, corrects, exports, checks and publishes studies.",
         mixinStandardHelpOptions = true,
         subcommands = {
             StudyCommand.New.class,

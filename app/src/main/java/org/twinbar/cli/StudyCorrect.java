@@ -82,8 +82,8 @@ final class StudyCorrect implements Callable<Integer> {
             Optional<String> before =
                     reading(open.judge(name, Progress.SILENT)).map(Reading::counting);
             if (before.filter(it -> it.equals(text.strip())).isPresent()) {
-                throw new InputException("%s of %s is %s already"
-                        .formatted(column, specimen, text.strip()));
+                throw new InputException(
+                        "%s of %s is %s already".formatted(column, specimen, text.strip()));
             }
             open.correct(Act.by(who), name, method, specimen, column, text.strip(), why.strip());
             JudgedStudy judged = open.judge(name, Progress.SILENT);

@@ -61,8 +61,6 @@ final class Together {
                                 .formatted(number)
                         + " (Holm), a change is still told from none in: %s."
                                 .formatted(
-                                        told.isEmpty()
-                                                ? "none of them"
-                                                : String.join("; ", told)));
+                                        told.isEmpty() ? "none of them" : String.join("; ", told)));
     }
 }

@@ -62,9 +62,7 @@ final class AgainstFigure {
                         against.points().stream()
                                 .map(it -> "%s: %s and %s"
                                         .formatted(
-                                                it.name(),
-                                                written(it.up()),
-                                                written(it.across())))
+                                                it.name(), written(it.up()), written(it.across())))
                                 .collect(Collectors.joining("; ", "", ".")));
     }
 

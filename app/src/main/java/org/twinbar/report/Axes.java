@@ -73,7 +73,11 @@ final class Axes {
     /** Returns a scale of named places, one at each whole number from 0. */
     static NumberAxis named(List<String> places) {
         return between(
-                "", -0.5, places.size() - 0.5, places.size(), decimals -> value -> places.get(
+                "",
+                -0.5,
+                places.size() - 0.5,
+                places.size(),
+                decimals -> value -> places.get(
                         (int) Math.max(0, Math.min(places.size() - 1, Math.rint(value)))));
     }
 

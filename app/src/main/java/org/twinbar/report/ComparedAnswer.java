@@ -273,11 +273,11 @@ final class ComparedAnswer {
 
     private String enough(Needed.Specimens specimens) {
         return "About %s would end in \"supported\" with a chance of %s (%s), %s."
-                .formatted(
-                        level() ? specimens.perGroup() + " specimens" : specimens.words(),
-                        chance(specimens.power()),
-                        specimens.method(),
-                        specimens.assuming())
+                        .formatted(
+                                level() ? specimens.perGroup() + " specimens" : specimens.words(),
+                                chance(specimens.power()),
+                                specimens.method(),
+                                specimens.assuming())
                 + specimens.simulated().map(drawn -> " " + drawn.words()).orElse("");
     }
 

@@ -37,8 +37,8 @@ final class CrossedFigure {
                 crossed.groups().stream()
                         .flatMap(group -> group.means().stream())
                         .flatMap(Optional::stream)
-                        .flatMapToDouble(mean ->
-                                DoubleStream.of(mean.value(), mean.low(), mean.high())));
+                        .flatMapToDouble(
+                                mean -> DoubleStream.of(mean.value(), mean.low(), mean.high())));
         double span = up.getUpperBound() - up.getLowerBound();
         up.setUpperBound(up.getLowerBound() + span * ROOM_FOR_KEY);
         return Chart.plane(Axes.named(crossed.places()), up)
@@ -69,9 +69,7 @@ final class CrossedFigure {
         for (int place = 0; place < crossed.places().size(); place++) {
             String where = crossed.places().get(place);
             double x = brush.x(place) + aside;
-            group.means()
-                    .get(place)
-                    .ifPresent(mean -> mean(brush, group, where, mean, x));
+            group.means().get(place).ifPresent(mean -> mean(brush, group, where, mean, x));
         }
     }
 

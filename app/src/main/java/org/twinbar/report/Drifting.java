@@ -3,8 +3,8 @@ package org.twinbar.report;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.quantity.Unit;
-import org.twinbar.study.bench.KeptReference;
 import org.twinbar.study.bench.Drift;
+import org.twinbar.study.bench.KeptReference;
 
 /** Whether the bench still reads what it read, in the words of pages and of the command line. */
 public final class Drifting {

@@ -39,17 +39,18 @@ public final class Gained {
         Set<String> telling = telling(known);
         double low = first.comparison().found().low().orElse(Double.NEGATIVE_INFINITY);
         double high = next.comparison().found().high().orElse(Double.POSITIVE_INFINITY);
-        return Optional.of("%s changed most from '%s': %s, in %s. Next comes %s, in %s. %s"
-                .formatted(
-                        first.property().label(),
-                        first.treated(),
-                        change(first),
-                        which(first, telling),
-                        change(next),
-                        which(next, telling),
-                        low > high
-                                ? "Their intervals lie apart, so the first gained more."
-                                : "Their intervals overlap, so which of them gained more is open."));
+        return Optional.of(
+                "%s changed most from '%s': %s, in %s. Next comes %s, in %s. %s"
+                        .formatted(
+                                first.property().label(),
+                                first.treated(),
+                                change(first),
+                                which(first, telling),
+                                change(next),
+                                which(next, telling),
+                                low > high
+                                        ? "Their intervals lie apart, so the first gained more."
+                                        : "Their intervals overlap, so which of them gained more is open."));
     }
 
     /** Returns the factors whose level tells gains apart. */
@@ -105,8 +106,7 @@ public final class Gained {
                 label(pairs.get(0).mean(), per),
                 pairs.stream()
                         .map(it -> point(
-                                it,
-                                controls.getOrDefault(it.mean().study().id(), Set.of())))
+                                it, controls.getOrDefault(it.mean().study().id(), Set.of())))
                         .toList()));
     }
 

@@ -71,7 +71,10 @@ final class PageWidth {
 
     /** Returns how wide a column of numbers is, whose cells stay on one line (mm). */
     static double number(String header, Stream<String> cells) {
-        return Math.max(longestWord(header), cells.mapToDouble(PageWidth::ems).max().orElse(0)) * EM
+        return Math.max(
+                                longestWord(header),
+                                cells.mapToDouble(PageWidth::ems).max().orElse(0))
+                        * EM
                 + BESIDE_NUMBER;
     }
 

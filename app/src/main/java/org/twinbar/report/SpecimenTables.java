@@ -150,12 +150,15 @@ final class SpecimenTables {
             }
             blocks.add(new Block.Heading(used.description().title()));
             PageWidth.of(List.of(Column.name("Specimen")))
-                    .chunks(List.copyOf(names), READINGS, name -> PageWidth.text(
-                            name,
-                            specimens.stream()
-                                    .flatMap(it -> it.readings().stream())
-                                    .filter(it -> it.column().equals(name))
-                                    .map(SpecimenTables::cell)))
+                    .chunks(
+                            List.copyOf(names),
+                            READINGS,
+                            name -> PageWidth.text(
+                                    name,
+                                    specimens.stream()
+                                            .flatMap(it -> it.readings().stream())
+                                            .filter(it -> it.column().equals(name))
+                                            .map(SpecimenTables::cell)))
                     .forEach(some -> blocks.add(readings(specimens, some)));
         }
         return blocks;

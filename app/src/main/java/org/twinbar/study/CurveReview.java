@@ -122,8 +122,7 @@ public final class CurveReview {
                     .orElseGet(() -> row.cell(column.index()))
                     .strip();
             if (!SpecimenRow.isNothing(before)) {
-                throw new InputException(
-                        "%s has the curve %s already".formatted(code, before));
+                throw new InputException("%s has the curve %s already".formatted(code, before));
             }
             String name = code + "/" + last(file.name());
             draft.curve(test.id(), name, file);

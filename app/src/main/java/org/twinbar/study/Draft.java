@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
@@ -25,9 +24,9 @@ import org.twinbar.store.Entry;
 import org.twinbar.store.RawFiles;
 import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
-import org.twinbar.study.calculation.Calculation;
 import org.twinbar.study.calculation.GivenResults;
 import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.judged.Claim;
 import org.twinbar.study.judged.JudgedSpecimen;

@@ -1,11 +1,11 @@
 package org.twinbar.study;
 
-import org.twinbar.study.calculation.AlikeValues;
 import java.util.List;
 import java.util.UUID;
 import org.twinbar.method.Methods;
 import org.twinbar.store.Digest;
 import org.twinbar.store.Store;
+import org.twinbar.study.calculation.AlikeValues;
 import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.judged.JudgedStudy;
 

@@ -55,8 +55,8 @@ final class KeptReferences {
                         .findFirst()
                         .ifPresent(gone -> {
                             values.remove(gone);
-                            withdrawn.add(
-                                    new KeptReference.Withdrawn(gone, entry.reason().orElse(""), entry.who()));
+                            withdrawn.add(new KeptReference.Withdrawn(
+                                    gone, entry.reason().orElse(""), entry.who()));
                         });
             } else {
                 values.add(new KeptReference.Value(
@@ -68,7 +68,9 @@ final class KeptReferences {
         }
 
         List<KeptReference.Value> inOrder() {
-            return values.stream().sorted(Comparator.comparing(KeptReference.Value::date)).toList();
+            return values.stream()
+                    .sorted(Comparator.comparing(KeptReference.Value::date))
+                    .toList();
         }
     }
 }

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.bench.KeptReference;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,7 @@ import org.twinbar.method.Channel;
 import org.twinbar.method.Description;
 import org.twinbar.method.Mark;
 import org.twinbar.quantity.QuantityException;
-import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.judged.Curve;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.table.CurveFile;
@@ -84,8 +83,7 @@ public final class Marking {
     }
 
     private static MovedMarks.Of mark(Draft draft, State state, On on) {
-        Description description =
-                OwnMethods.named(draft.methods(), on.method()).description();
+        Description description = OwnMethods.named(draft.methods(), on.method()).description();
         List<String> names = description.marks().stream().map(Mark::name).toList();
         if (!names.contains(on.mark())) {
             throw new InputException("the %s test has no mark '%s' among %s%s"

@@ -1,7 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.bench.ReferenceSheet;
-import org.twinbar.study.bench.KeptReference;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -19,6 +17,8 @@ import org.twinbar.method.Methods;
 import org.twinbar.quantity.Quantity;
 import org.twinbar.quantity.QuantityException;
 import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.bench.KeptReference;
+import org.twinbar.study.bench.ReferenceSheet;
 import org.twinbar.study.file.CalibrationSheet;
 
 /**

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.judged.StepDone;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -20,6 +19,7 @@ import org.twinbar.study.file.ProcedureKeys;
 import org.twinbar.study.judged.Answer;
 import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StepDone;
 import org.twinbar.treatment.Coated;
 import org.twinbar.treatment.Followed;
 import org.twinbar.treatment.Procedure;

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.judged.StepDone;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.ZonedDateTime;
@@ -10,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.planning.Placed;
+import org.twinbar.study.judged.StepDone;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.treatment.Procedure;
 

@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.table.OnPicture;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;

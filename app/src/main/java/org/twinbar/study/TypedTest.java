@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.table.OnPicture;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;

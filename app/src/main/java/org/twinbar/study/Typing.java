@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.Duration;
@@ -22,6 +21,7 @@ import org.twinbar.store.Store;
 import org.twinbar.store.StoreException;
 import org.twinbar.study.bench.Shelf;
 import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.KeptFile;
 import org.twinbar.study.judged.StudyName;

@@ -1,7 +1,7 @@
 package org.twinbar.study;
 
-import org.twinbar.study.calculation.AlikeValues;
 import java.util.List;
+import org.twinbar.study.calculation.AlikeValues;
 import org.twinbar.study.judged.JudgedStudy;
 
 /** About how many bytes of memory things hold; measured once on studies of the load run. */

@@ -71,7 +71,10 @@ final class ArchivePages {
         if (!trouble.isEmpty()) {
             request.status(400);
         }
-        Pages.show(request, "archive", Map.of("view", view, "form", form, "trouble", trouble, "measured", measured()));
+        Pages.show(
+                request,
+                "archive",
+                Map.of("view", view, "form", form, "trouble", trouble, "measured", measured()));
     }
 
     /** Returns every property that some group has a mean of, whether anything was claimed of it. */

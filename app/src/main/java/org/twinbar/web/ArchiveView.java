@@ -67,7 +67,8 @@ public record ArchiveView(
     /** About how much memory it holds. */
     long bytes() {
         return parts.stream()
-                .mapToLong(part -> 2L * part.figure().length() + 1_000L * part.rows().size())
+                .mapToLong(part ->
+                        2L * part.figure().length() + 1_000L * part.rows().size())
                 .sum();
     }
 
@@ -114,8 +115,7 @@ public record ArchiveView(
     }
 
     ArchiveView with(Optional<TwoProperties> both) {
-        return new ArchiveView(
-                properties, treatments, factors, parts, scatter, both, invented);
+        return new ArchiveView(properties, treatments, factors, parts, scatter, both, invented);
     }
 
     static Optional<TwoProperties> against(
@@ -129,7 +129,8 @@ public record ArchiveView(
                         .formatted(
                                 first.mean().property().label(),
                                 small(first.beside().property().label()),
-                                per.map(it -> ", each per " + it.replace('_', ' ')).orElse("")),
+                                per.map(it -> ", each per " + it.replace('_', ' '))
+                                        .orElse("")),
                 Gained.against(pairs, gains, per),
                 pairs.stream()
                         .map(it -> new TwoMeans(

@@ -63,7 +63,9 @@ final class BenchPages {
                 Form asked = form;
                 view = Optional.of(looks.get(
                         asked,
-                        List.of(workspace.instruments().stamp(), workspace.instruments().today()),
+                        List.of(
+                                workspace.instruments().stamp(),
+                                workspace.instruments().today()),
                         () -> BenchView.of(look(asked, tools))));
             } catch (InputException | PlanException e) {
                 request.status(400);

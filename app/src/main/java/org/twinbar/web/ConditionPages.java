@@ -13,13 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.twinbar.exchange.InputException;
-import org.twinbar.study.judged.Answer;
 import org.twinbar.study.FieldException;
 import org.twinbar.study.Filled;
+import org.twinbar.study.Workspace;
 import org.twinbar.study.calculation.Progress;
+import org.twinbar.study.judged.Answer;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.table.Upload;
-import org.twinbar.study.Workspace;
 
 /**
  * "What would have to hold, and who decides?": for claims that no bench can settle, each condition

@@ -122,12 +122,11 @@ public record CurvesView(
                             each.curve().y(),
                             Optional.empty()));
             if (!signs.containsKey(group)) {
-                long others = signs.values().stream().filter(it -> it != Sign.CONTROL).count();
+                long others =
+                        signs.values().stream().filter(it -> it != Sign.CONTROL).count();
                 signs.put(
                         group,
-                        each.control()
-                                ? Sign.CONTROL
-                                : TREATED.get((int) others % TREATED.size()));
+                        each.control() ? Sign.CONTROL : TREATED.get((int) others % TREATED.size()));
             }
         }
         List<Curves.Group> drawn = new ArrayList<>();

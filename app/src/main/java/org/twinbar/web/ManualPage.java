@@ -148,8 +148,7 @@ public record ManualPage(String path, String title, String html, List<Section> s
         @Override
         public void visit(Image image) {
             String file = resolved(image.getDestination());
-            image.setDestination(
-                    "/manual/pictures/" + file.substring(file.lastIndexOf('/') + 1));
+            image.setDestination("/manual/pictures/" + file.substring(file.lastIndexOf('/') + 1));
             visitChildren(image);
         }
 

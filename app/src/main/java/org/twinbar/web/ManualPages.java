@@ -2,6 +2,7 @@ package org.twinbar.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -85,7 +86,8 @@ final class ManualPages {
                 .or(() -> bytes(name))
                 .orElseThrow(() -> Refusal.notFound("The manual has no such picture."));
         request.header("Cache-Control", "max-age=300");
-        request.contentType(name.endsWith(".png") ? "image/png" : "image/svg+xml").result(bytes);
+        request.contentType(name.endsWith(".png") ? "image/png" : "image/svg+xml")
+                .result(bytes);
     }
 
     private static Refusal unknown() {

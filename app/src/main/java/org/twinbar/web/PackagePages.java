@@ -48,10 +48,7 @@ final class PackagePages implements AutoCloseable {
 
     private static void show(
             Context request, Optional<Recheck> found, String token, String trouble) {
-        Pages.show(
-                request,
-                "packages",
-                Map.of("found", found, "token", token, "trouble", trouble));
+        Pages.show(request, "packages", Map.of("found", found, "token", token, "trouble", trouble));
     }
 
     private void check(Context request) {
@@ -81,8 +78,7 @@ final class PackagePages implements AutoCloseable {
         try {
             JudgedStudy brought =
                     with(file, open -> workspace.packages().bring(PackagedStudy.verified(open)));
-            request.redirect(
-                    Links.study(workspace.study(brought.name())), HttpStatus.SEE_OTHER);
+            request.redirect(Links.study(workspace.study(brought.name())), HttpStatus.SEE_OTHER);
         } catch (InputException e) {
             request.status(400);
             show(request, Optional.empty(), "", Words.sentence(e));

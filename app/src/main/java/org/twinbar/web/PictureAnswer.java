@@ -93,7 +93,9 @@ final class PictureAnswer {
 
     private static String text(PictureSheet.Measured measured) {
         return Written.value(
-                measured.value(), measured.standardUncertainty(), measured.unit().symbol());
+                measured.value(),
+                measured.standardUncertainty(),
+                measured.unit().symbol());
     }
 
     private static String more(PictureSheet.Measured measured) {
@@ -153,7 +155,8 @@ final class PictureAnswer {
         double rate = clock.rate();
         String frames = Written.number(1 / clock.frameS(), 3) + " frames a second";
         double frame = rate * clock.frameS() / Math.sqrt(12);
-        String known = "A frame tells clock time to %s s at best.".formatted(Written.number(frame, 2));
+        String known =
+                "A frame tells clock time to %s s at best.".formatted(Written.number(frame, 2));
         if (Math.abs(rate - 1) < 1e-9) {
             return "%s; the film runs as fast as the clock. %s".formatted(frames, known);
         }
@@ -198,11 +201,7 @@ final class PictureAnswer {
     private static String ofDay(FilmClock.Time time) {
         long second = Math.floorMod(Math.round(time.seconds()), DAY_S);
         return String.format(
-                        Locale.ROOT,
-                        "%02d:%02d:%02d",
-                        second / 3600,
-                        second / 60 % 60,
-                        second % 60)
+                        Locale.ROOT, "%02d:%02d:%02d", second / 3600, second / 60 % 60, second % 60)
                 + " ± " + Written.uncertainty(time.standardUncertainty()) + " s";
     }
 
@@ -213,8 +212,10 @@ final class PictureAnswer {
                 : " %s of the places lie before the first reading of the thermometer or after the last, and are left out."
                         .formatted(followed.without());
         if (rows.isEmpty()) {
-            json.put("trouble", "No place has a temperature yet: type what the thermometer showed"
-                    + " on a frame before the first place and on one after the last.");
+            json.put(
+                    "trouble",
+                    "No place has a temperature yet: type what the thermometer showed"
+                            + " on a frame before the first place and on one after the last.");
             return;
         }
         FilmSheet.Followed.Row last = rows.get(rows.size() - 1);

@@ -11,10 +11,10 @@ import java.util.UUID;
 import org.twinbar.exchange.InputException;
 import org.twinbar.report.Drifting;
 import org.twinbar.study.Act;
-import org.twinbar.study.bench.KeptReference;
-import org.twinbar.study.bench.ReferenceSheet;
 import org.twinbar.study.References;
 import org.twinbar.study.Workspace;
+import org.twinbar.study.bench.KeptReference;
+import org.twinbar.study.bench.ReferenceSheet;
 import org.twinbar.study.file.CalibrationSheet;
 
 /**

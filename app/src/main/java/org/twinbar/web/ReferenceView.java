@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.twinbar.report.Drifting;
 import org.twinbar.report.Figures;
 import org.twinbar.report.Written;
-import org.twinbar.study.bench.KeptReference;
 import org.twinbar.study.bench.Drift;
+import org.twinbar.study.bench.KeptReference;
 
 /** A reference as its page shows it. */
 public final class ReferenceView {

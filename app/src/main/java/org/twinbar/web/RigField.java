@@ -96,9 +96,8 @@ public record RigField(
         }
         String who =
                 cell.who().filter(it -> !it.equals(Words.WHO)).map(", "::concat).orElse("");
-        String seen = cell.picture()
-                .map(picture -> ", measured on " + picture.file())
-                .orElse("");
+        String seen =
+                cell.picture().map(picture -> ", measured on " + picture.file()).orElse("");
         return (cell.isBlank() ? "taken away " : "saved ")
                 + TIME.format(cell.when().get())
                 + who

@@ -152,7 +152,8 @@ class ArchiveCommandTest {
                         + " --against force_per_mass --out @against.svg")
                 .done();
         String svg = java.nio.file.Files.readString(folder.resolve("against.svg"));
-        assertThat(svg).contains("Largest force in N against Largest force per gram", "pla, annealed");
+        assertThat(svg)
+                .contains("Largest force in N against Largest force per gram", "pla, annealed");
         desk.refuses(
                 "archive --workspace @club --property peak_force --means --out @x.svg",
                 "--out goes with --against");

@@ -127,17 +127,15 @@ class SeveralCommandTest {
                 "P1,plain,400,24,0",
                 "P2,plain,410,24,0",
                 "C1,coated,460,24,0");
-        String one =
-                plain(desk.type("compare @few.csv --value load_N --group group --control plain"
-                                + " --expect higher")
-                        .done());
+        String one = plain(desk.type("compare @few.csv --value load_N --group group --control plain"
+                        + " --expect higher")
+                .done());
         assertThat(one)
                 .contains("ratio 1.1358, no interval: coated has one specimen, and")
                 .doesNotContain("interval coated has one");
-        String none =
-                plain(desk.type("compare @few.csv --value dry_h --event wet --group group"
-                                + " --control plain --expect lower --effect rate")
-                        .done());
+        String none = plain(desk.type("compare @few.csv --value dry_h --event wet --group group"
+                        + " --control plain --expect lower --effect rate")
+                .done());
         assertThat(none).contains("no rate: At no moment did it happen to a specimen while others");
     }
 

@@ -128,7 +128,9 @@ class ReferencesTest {
                 .contains("bench-out-of-control");
         assertThat(judged.compared().get(0).comparison().reasons())
                 .contains("The bench was out of control when this was tested.");
-        assertThat(judged.findings()).extracting(Finding::text).anyMatch(it -> it.contains("'bars of spool 12' read 44.00 MPa on 2026-05-20"));
+        assertThat(judged.findings())
+                .extracting(Finding::text)
+                .anyMatch(it -> it.contains("'bars of spool 12' read 44.00 MPa on 2026-05-20"));
         assertThat(Report.html(judged)).contains("when the bench was out of control");
     }
 

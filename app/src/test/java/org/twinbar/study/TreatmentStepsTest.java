@@ -1,6 +1,5 @@
 package org.twinbar.study;
 
-import org.twinbar.study.judged.StepDone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -24,6 +23,7 @@ import org.twinbar.study.TreatmentSteps.Told;
 import org.twinbar.study.calculation.Progress;
 import org.twinbar.study.file.StudyFile;
 import org.twinbar.study.judged.Registered;
+import org.twinbar.study.judged.StepDone;
 import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.table.Handed;
 import org.twinbar.treatment.Procedure;

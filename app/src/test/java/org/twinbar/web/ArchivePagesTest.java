@@ -58,9 +58,11 @@ class ArchivePagesTest {
 
     @Test
     void drawsOnePropertyAgainstAnother() {
-        String page = served.get("/archive?property=strength&against=peak_force").body();
+        String page =
+                served.get("/archive?property=strength&against=peak_force").body();
         assertThat(page).contains("Tensile strength against largest force", "hollow where it was");
-        assertThat(served.get("/archive?property=strength&against=peak_force&per=area_mm2").body())
+        assertThat(served.get("/archive?property=strength&against=peak_force&per=area_mm2")
+                        .body())
                 .contains("role=\"alert\"", "must be a number above zero");
         assertThat(served.get("/archive?against=strength").body())
                 .contains("Choose two properties, the one against the other.");
@@ -71,7 +73,8 @@ class ArchivePagesTest {
     @Test
     void saysWhichGainedMostAndWhetherThatIsKnown() {
         assertThat(served.get("/archive?property=strength&group=coated").body())
-                .contains("Tensile strength changed most from", "which of them gained more is open");
+                .contains(
+                        "Tensile strength changed most from", "which of them gained more is open");
     }
 
     @Test

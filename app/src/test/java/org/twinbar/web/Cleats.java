@@ -4,10 +4,10 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.twinbar.study.Act;
-import org.twinbar.study.table.Handed;
-import org.twinbar.study.judged.Registered;
 import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Registered;
 import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 
 /** The club's cleats, planned and printed but not yet treated. */
 final class Cleats {

@@ -158,8 +158,7 @@ class CurvePagesTest {
     }
 
     private JsonNode curve(String code, String more) throws IOException {
-        return JSON.readTree(served.get(
-                        served.study() + "/curves/" + code + "?test=tensile" + more)
+        return JSON.readTree(served.get(served.study() + "/curves/" + code + "?test=tensile" + more)
                 .body());
     }
 

@@ -71,9 +71,10 @@ class ManualPagesTest {
     void everyMethodHasItsPage() {
         assertThat(Methods.builtIn().all())
                 .isNotEmpty()
-                .allSatisfy(method ->
-                        assertThat(get("/manual/methods/" + method.description().name()).body())
-                                .contains("<h1>" + method.description().title() + "</h1>"));
+                .allSatisfy(method -> assertThat(
+                                get("/manual/methods/" + method.description().name())
+                                        .body())
+                        .contains("<h1>" + method.description().title() + "</h1>"));
     }
 
     @Test

@@ -269,7 +269,9 @@ class PicturesInBrowserTest {
         tap(500, tipAt(41));
         // 11 frames of 3 px, 0.2 mm each.
         until(() -> !values().isEmpty() && values().get(0).startsWith("6.60"));
-        assertThat(lowestInk(500)).as("the frame that is shown").isCloseTo(tipAt(41) + 30, within(2.5));
+        assertThat(lowestInk(500))
+                .as("the frame that is shown")
+                .isCloseTo(tipAt(41) + 30, within(2.5));
         followTheTip();
         until(() -> found("curve").contains("11 rows, from 20 to 70"));
         browser.picture("film-1440");
@@ -310,7 +312,8 @@ class PicturesInBrowserTest {
         visit("oven", "O1");
         Path notes = Files.writeString(folder.resolve("notes.png"), "no picture");
         browser.seen(By.id("file")).sendKeys(notes.toString());
-        assertThat(browser.seen("#unread").getText()).startsWith("This browser can't show notes.png");
+        assertThat(browser.seen("#unread").getText())
+                .startsWith("This browser can't show notes.png");
     }
 
     /** The tip's row on a frame, as the film is drawn: 3 px a frame from frame 30 on. */
@@ -369,8 +372,8 @@ class PicturesInBrowserTest {
 
     private void note(String kind, String shows) {
         type(kind, shows);
-        browser.click(browser.driver()
-                .findElement(By.cssSelector("[data-note=%s]".formatted(kind))));
+        browser.click(
+                browser.driver().findElement(By.cssSelector("[data-note=%s]".formatted(kind))));
         until(() -> found(kind + "-noted").contains(shows));
     }
 

@@ -50,8 +50,7 @@ class PublishPagesTest {
     static StudyName study(Served at, String name) {
         return at.workspace()
                 .importStudy(
-                        Act.by("club"),
-                        StudyFile.parse("bars.toml", """
+                        Act.by("club"), StudyFile.parse("bars.toml", """
                                 study = "%s"
                                 question = "Are coated bars stronger?"
                                 [[test]]
@@ -64,16 +63,17 @@ class PublishPagesTest {
                                 property = "strength"
                                 control = "plain"
                                 expect = "higher"
-                                """.formatted(name)),
-                        (Handed) (file, from) ->
-                                Upload.of(file, BARS.getBytes(StandardCharsets.UTF_8)));
+                                """.formatted(name)), (Handed)
+                                (file, from) ->
+                                        Upload.of(file, BARS.getBytes(StandardCharsets.UTF_8)));
     }
 
     @Test
     void whatIsPublishedStaysAndACorrectionIsDraftedWhereItIsJudgedOtherwise() {
         StudyName bars = study(served, "bars");
         String page = "/studies/" + bars.id();
-        assertThat(served.get(page).body()).contains("keeps these verdicts as you are about to say");
+        assertThat(served.get(page).body())
+                .contains("keeps these verdicts as you are about to say");
         Map<String, String> form =
                 Map.of("act", UUID.randomUUID().toString(), "where", "the club's page");
         assertThat(served.post(page + "/publications", form).statusCode()).isEqualTo(303);
@@ -82,8 +82,7 @@ class PublishPagesTest {
                 .contains("published once", "all of it still stands", "the club's page");
 
         served.workspace()
-                .correct(
-                        Act.by("club"), bars, "tensile", "C1", "peak_force_N", "400", "misread");
+                .correct(Act.by("club"), bars, "tensile", "C1", "peak_force_N", "400", "misread");
         String later = served.get(page).body();
         assertThat(later)
                 .contains("judged otherwise since: a correction is due", "A correction to post")
@@ -148,8 +147,11 @@ class PublishPagesTest {
             HttpResponse<String> checked = hand(elsewhere, zip);
             assertThat(checked.statusCode()).as(checked.body()).isEqualTo(200);
             assertThat(checked.body()).contains("Nothing differs", "Bring it into this workspace");
-            String token = checked.body().replaceAll("(?s).*name=\"package\" value=\"([^\"]+)\".*", "$1");
-            assertThat(elsewhere.post("/packages/bring", Map.of("package", token)).statusCode())
+            String token =
+                    checked.body().replaceAll("(?s).*name=\"package\" value=\"([^\"]+)\".*", "$1");
+            assertThat(elsewhere
+                            .post("/packages/bring", Map.of("package", token))
+                            .statusCode())
                     .isEqualTo(303);
             assertThat(elsewhere.workspace().find("stranger")).isPresent();
             HttpResponse<String> gone =

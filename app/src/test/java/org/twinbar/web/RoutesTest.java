@@ -19,16 +19,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.twinbar.study.Act;
 import org.twinbar.study.Filled;
-import org.twinbar.study.table.Handed;
-import org.twinbar.study.bench.InstrumentSheet;
-import org.twinbar.study.bench.KeptInstrument;
 import org.twinbar.study.KeptRecipe;
-import org.twinbar.study.judged.Photo;
 import org.twinbar.study.RecipeKind;
 import org.twinbar.study.RecipeSheet;
-import org.twinbar.study.file.StudyFile;
-import org.twinbar.study.judged.StudyName;
 import org.twinbar.study.Typing;
+import org.twinbar.study.bench.InstrumentSheet;
+import org.twinbar.study.bench.KeptInstrument;
+import org.twinbar.study.file.StudyFile;
+import org.twinbar.study.judged.Photo;
+import org.twinbar.study.judged.StudyName;
+import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.Upload;
 
 /** Walks every route, as it should be asked and as it should not. */

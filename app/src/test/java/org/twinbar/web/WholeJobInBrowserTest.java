@@ -232,8 +232,8 @@ class WholeJobInBrowserTest {
         JudgedStudy judged = workspace.judge(study, Progress.SILENT);
         assertThat(judged.compared())
                 .singleElement()
-                .satisfies(it ->
-                        assertThat(it.comparison().verdict()).isEqualTo(Verdict.SUPPORTED));
+                .satisfies(
+                        it -> assertThat(it.comparison().verdict()).isEqualTo(Verdict.SUPPORTED));
         assertThat(judged.making().seal()).isPresent();
         browser.click(browser.seen(By.linkText("Read the report")));
         assertThat(browser.seen("body").getText())
@@ -274,8 +274,8 @@ class WholeJobInBrowserTest {
 
     private void read(String column, String text) {
         until(() -> {
-            WebElement input = browser.seen(By.xpath(
-                    "//article[not(@hidden)]//input[@value='%s']/..//input[@name='text']"
+            WebElement input = browser.seen(
+                    By.xpath("//article[not(@hidden)]//input[@value='%s']/..//input[@name='text']"
                             .formatted(column)));
             input.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.ENTER);
             return true;
@@ -318,8 +318,8 @@ class WholeJobInBrowserTest {
     /** Chooses an option, and opens the fold that it lies in. */
     private void choose(String field, String value) {
         WebElement option = browser.patience()
-                .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(
-                        "input[name='%s'][value='%s']".formatted(field, value))));
+                .until(ExpectedConditions.presenceOfElementLocated(
+                        By.cssSelector("input[name='%s'][value='%s']".formatted(field, value))));
         if (!option.isDisplayed()) {
             browser.click(option.findElement(By.xpath("./ancestor::details/summary")));
         }

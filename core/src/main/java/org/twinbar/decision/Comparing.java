@@ -118,8 +118,7 @@ public final class Comparing {
     private List<Tested> tests(Judge.Judged judged) {
         return judge.question().effect() == Effect.RATE
                 ? new Rates(judge.question())
-                        .logRank(judged.treated(), judged.control()).stream()
-                        .toList()
+                        .logRank(judged.treated(), judged.control()).stream().toList()
                 : List.of();
     }
 

@@ -20,8 +20,7 @@ public record Context(
         List<Tested> tests) {
 
     public static final Context NONE =
-            new Context(
-                    Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
+            new Context(Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
 
     public Context {
         alike = List.copyOf(alike);

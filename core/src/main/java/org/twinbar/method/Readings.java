@@ -281,10 +281,7 @@ public final class Readings {
         public Builder numberWithUncertainty(
                 Input input, double reading, double own, double degreesOfFreedom) {
             return number(
-                    input,
-                    new Recorded.Given(own, degreesOfFreedom),
-                    Source.Reach.OWN,
-                    reading);
+                    input, new Recorded.Given(own, degreesOfFreedom), Source.Reach.OWN, reading);
         }
 
         /**
@@ -301,10 +298,7 @@ public final class Readings {
         }
 
         private Builder number(
-                Input input,
-                Recorded.@Nullable Given own,
-                Source.Reach reach,
-                double... readings) {
+                Input input, Recorded.@Nullable Given own, Source.Reach reach, double... readings) {
             if (readings.length == 0) {
                 throw new IllegalArgumentException(
                         "%s of %s has no reading".formatted(input.name(), recorded.specimen));

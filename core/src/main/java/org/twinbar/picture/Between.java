@@ -39,9 +39,8 @@ public record Between(double value, double standardUncertainty, double before, d
             Noted one = sorted.get(i - 1);
             Noted two = sorted.get(i);
             if (one.seconds() == two.seconds() && one.value() != two.value()) {
-                throw new IllegalArgumentException(
-                        "at %s s both %s and %s were read, must be one"
-                                .formatted(one.seconds(), one.value(), two.value()));
+                throw new IllegalArgumentException("at %s s both %s and %s were read, must be one"
+                        .formatted(one.seconds(), one.value(), two.value()));
             }
             if (one.seconds() <= time.seconds() && time.seconds() <= two.seconds()) {
                 return Optional.of(between(time, one, two, step));

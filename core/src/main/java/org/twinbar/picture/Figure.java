@@ -35,8 +35,7 @@ public enum Figure {
         Sighted between(List<Spot> spots) {
             Arm base = Arm.from(spots.get(0), spots.get(1));
             Arm to = Arm.from(spots.get(0), spots.get(2));
-            double foot = (base.x() * to.x() + base.y() * to.y())
-                    / (base.length() * base.length());
+            double foot = (base.x() * to.x() + base.y() * to.y()) / (base.length() * base.length());
             return new Sighted(
                     Math.abs(base.x() * to.y() - base.y() * to.x()) / base.length(),
                     root(u(spots, 2), (1 - foot) * u(spots, 0), foot * u(spots, 1)));
@@ -67,8 +66,7 @@ public enum Figure {
                     u(spots, 2) * perC,
                     u(spots, 1) * Math.sqrt(Math.max(0, vertex)));
             return new Sighted(
-                    StrictMath.toDegrees(StrictMath.atan2(across, along)),
-                    StrictMath.toDegrees(u));
+                    StrictMath.toDegrees(StrictMath.atan2(across, along)), StrictMath.toDegrees(u));
         }
     };
 
@@ -119,8 +117,7 @@ public enum Figure {
             double y = other.yPx() - one.yPx();
             double length = Math.sqrt(x * x + y * y);
             if (!(length > 0)) {
-                throw new IllegalArgumentException(
-                        "two places lie on one another, must lie apart");
+                throw new IllegalArgumentException("two places lie on one another, must lie apart");
             }
             return new Arm(x, y, length);
         }

@@ -57,7 +57,9 @@ public record FilmClock(double frameS, Seen first, Seen second) {
                     ("the clock showed %s s at %s s of film and %s s at %s s,"
                                     + " must run the same way as the film")
                             .formatted(
-                                    first.clockS(), first.filmS(), second.clockS(),
+                                    first.clockS(),
+                                    first.filmS(),
+                                    second.clockS(),
                                     second.filmS()));
         }
     }

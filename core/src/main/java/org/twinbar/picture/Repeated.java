@@ -29,12 +29,9 @@ public record Repeated(
             throw new IllegalArgumentException("nothing was measured on the picture");
         }
         int n = looks.size();
-        double one = looks.stream()
-                .mapToDouble(Sighted::standardUncertainty)
-                .max()
-                .orElseThrow();
-        Summary summary =
-                Summary.of(looks.stream().mapToDouble(Sighted::value).toArray());
+        double one =
+                looks.stream().mapToDouble(Sighted::standardUncertainty).max().orElseThrow();
+        Summary summary = Summary.of(looks.stream().mapToDouble(Sighted::value).toArray());
         if (n == 1) {
             return new Repeated(1, summary.mean(), 0, one, Double.POSITIVE_INFINITY);
         }

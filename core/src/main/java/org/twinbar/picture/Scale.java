@@ -20,8 +20,8 @@ public record Scale(double perPx, double standardShare, double degreesOfFreedom)
     public Scale {
         if (!(perPx > 0 && perPx < Double.POSITIVE_INFINITY)
                 || !(standardShare >= 0 && standardShare < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("a pixel shows %s, known to %s, is no scale"
-                    .formatted(perPx, standardShare));
+            throw new IllegalArgumentException(
+                    "a pixel shows %s, known to %s, is no scale".formatted(perPx, standardShare));
         }
     }
 
@@ -82,11 +82,7 @@ public record Scale(double perPx, double standardShare, double degreesOfFreedom)
      * @param sharedShare standard uncertainty, as a share, that all on one scale have together
      */
     public record Measured(
-            double value,
-            double own,
-            double ownDegreesOfFreedom,
-            double sd,
-            double sharedShare) {
+            double value, double own, double ownDegreesOfFreedom, double sd, double sharedShare) {
 
         /** Returns what needs no scale, such as an angle. */
         public static Measured withoutScale(Repeated onPicture) {

@@ -11,8 +11,8 @@ public record Sighted(double value, double standardUncertainty) {
     /** @throws IllegalArgumentException unless the value is finite and the uncertainty ≥ 0 */
     public Sighted {
         if (!Double.isFinite(value) || !(standardUncertainty >= 0)) {
-            throw new IllegalArgumentException("%s ± %s is nothing that was seen"
-                    .formatted(value, standardUncertainty));
+            throw new IllegalArgumentException(
+                    "%s ± %s is nothing that was seen".formatted(value, standardUncertainty));
         }
     }
 }

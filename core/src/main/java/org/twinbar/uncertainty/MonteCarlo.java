@@ -250,8 +250,8 @@ public record MonteCarlo(long seed, double coverage, int leastBlocks, int mostBl
             Tails tails = of.size() == 1
                     ? of.get(0).tails().shortened(outside)
                     : Tails.joined(of.stream().map(Block::tails).toList(), outside)
-                            .orElseGet(() -> Tails.of(
-                                    of.stream().map(Block::values).toList(), outside));
+                            .orElseGet(() ->
+                                    Tails.of(of.stream().map(Block::values).toList(), outside));
             double[] low = tails.lowest();
             double[] high = tails.highest();
             int shortest = 0;

@@ -46,8 +46,8 @@ final class Ziggurat {
             if (layer == 0) {
                 return place < 0 ? -beyond(random) : beyond(random);
             }
-            double height = HEIGHTS[layer]
-                    + random.nextDouble() * (HEIGHTS[layer + 1] - HEIGHTS[layer]);
+            double height =
+                    HEIGHTS[layer] + random.nextDouble() * (HEIGHTS[layer + 1] - HEIGHTS[layer]);
             if (height < bell(x)) {
                 return x;
             }

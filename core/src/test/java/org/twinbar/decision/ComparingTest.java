@@ -550,11 +550,10 @@ class ComparingTest {
             assertThat(codes(within))
                     .contains("rates-within-blocks")
                     .doesNotContain("blocks-not-told-apart");
-            assertThat(within.standing().views())
-                    .anySatisfy(view -> {
-                        assertThat(view.words()).isEqualTo("without telling the print runs apart");
-                        assertThat(view.verdict()).isEqualTo(Verdict.OPEN);
-                    });
+            assertThat(within.standing().views()).anySatisfy(view -> {
+                assertThat(view.words()).isEqualTo("without telling the print runs apart");
+                assertThat(view.verdict()).isEqualTo(Verdict.OPEN);
+            });
             assertThat(within.context().tests().get(0).words())
                     .startsWith("Log-rank test within each print run: it came to 8 of the coated"
                             + " cups where ");
@@ -566,8 +565,9 @@ class ComparingTest {
             Tested test = compare(slower, cups()).context().tests().get(0);
             assertThat(test.name()).isEqualTo("log-rank");
             assertThat(test.words())
-                    .isEqualTo("Log-rank test: it came to 1 of the coated cups where 3.6 would be expected"
-                            + " if nothing differed (χ² 4.85, one degree of freedom).");
+                    .isEqualTo(
+                            "Log-rank test: it came to 1 of the coated cups where 3.6 would be expected"
+                                    + " if nothing differed (χ² 4.85, one degree of freedom).");
         }
 
         @Test

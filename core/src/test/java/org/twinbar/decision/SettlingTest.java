@@ -14,8 +14,8 @@ import org.twinbar.statistics.Count;
 import org.twinbar.statistics.Estimate;
 import org.twinbar.statistics.HazardRatio;
 import org.twinbar.statistics.Lifetime;
-import org.twinbar.statistics.Stratum;
 import org.twinbar.statistics.ShareDifference;
+import org.twinbar.statistics.Stratum;
 
 class SettlingTest {
 

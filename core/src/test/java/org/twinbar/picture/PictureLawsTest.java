@@ -70,8 +70,7 @@ class PictureLawsTest {
             } else {
                 Collections.reverse(back);
             }
-            assertThat(figure.of(back).value())
-                    .isCloseTo(figure.of(spots).value(), within(1e-8));
+            assertThat(figure.of(back).value()).isCloseTo(figure.of(spots).value(), within(1e-8));
             assertThat(figure.of(back).standardUncertainty())
                     .isCloseTo(figure.of(spots).standardUncertainty(), within(1e-8));
         }

@@ -17,7 +17,8 @@ class PictureTest {
 
     @Test
     void knowsTheRightAngleOfTheTriangleOfThreeFourFive() {
-        assertThat(Figure.ANGLE.of(List.of(at(3, 0), at(0, 0), at(0, 4))).value()).isEqualTo(90);
+        assertThat(Figure.ANGLE.of(List.of(at(3, 0), at(0, 0), at(0, 4))).value())
+                .isEqualTo(90);
         assertThat(Figure.LENGTH.of(List.of(at(3, 0), at(0, 4))).value()).isEqualTo(5);
         assertThat(Figure.HEIGHT.of(List.of(at(3, 0), at(0, 4), at(0, 0))).value())
                 .isCloseTo(2.4, within(1e-12));
@@ -35,8 +36,7 @@ class PictureTest {
     @Test
     void aScaleHalfAsLongIsHalfAsWellKnown() {
         Scale whole = Scale.of(HUNDRED_PX, 50, 0, View.SQUARE);
-        Scale half =
-                Scale.of(Repeated.of(List.of(new Sighted(50, 0.4))), 25, 0, View.SQUARE);
+        Scale half = Scale.of(Repeated.of(List.of(new Sighted(50, 0.4))), 25, 0, View.SQUARE);
         assertThat(half.standardShare()).isCloseTo(2 * whole.standardShare(), within(1e-15));
         assertThat(half.perPx()).isEqualTo(whole.perPx());
     }
@@ -50,22 +50,20 @@ class PictureTest {
 
     @Test
     void aScaleThatWasSeenOftenHasTheFreedomOfItsScatter() {
-        Repeated scattered =
-                Repeated.of(List.of(new Sighted(99, 0.1), new Sighted(101, 0.1)));
+        Repeated scattered = Repeated.of(List.of(new Sighted(99, 0.1), new Sighted(101, 0.1)));
         assertThat(Scale.of(scattered, 50, 0, View.SQUARE).degreesOfFreedom())
                 .isCloseTo(1, within(1e-12));
-        assertThat(Scale.of(scattered, 50, 1, View.SQUARE).degreesOfFreedom())
-                .isGreaterThan(1);
+        assertThat(Scale.of(scattered, 50, 1, View.SQUARE).degreesOfFreedom()).isGreaterThan(1);
     }
 
     @Test
     void slowMotionAndTimeLapseHaveTheirRates() {
-        FilmClock lapse = new FilmClock(
-                0.04, new FilmClock.Seen(0, 0, 1), new FilmClock.Seen(10, 6000, 1));
+        FilmClock lapse =
+                new FilmClock(0.04, new FilmClock.Seen(0, 0, 1), new FilmClock.Seen(10, 6000, 1));
         assertThat(lapse.rate()).isEqualTo(600);
         assertThat(lapse.at(5).standardUncertainty()).isGreaterThan(600 * 0.04 / Math.sqrt(12));
-        FilmClock slow = new FilmClock(
-                0.04, new FilmClock.Seen(0, 0, 0.01), new FilmClock.Seen(8, 1, 0.01));
+        FilmClock slow =
+                new FilmClock(0.04, new FilmClock.Seen(0, 0, 0.01), new FilmClock.Seen(8, 1, 0.01));
         assertThat(slow.at(4).seconds()).isEqualTo(0.5);
         assertThat(slow.at(16).standardUncertainty())
                 .as("beyond the two frames it grows")
@@ -74,11 +72,12 @@ class PictureTest {
 
     @Test
     void nothingIsReadBeyondTheFirstAndTheLastReading() {
-        List<Between.Noted> noted =
-                List.of(new Between.Noted(10, 50), new Between.Noted(20, 60));
+        List<Between.Noted> noted = List.of(new Between.Noted(10, 50), new Between.Noted(20, 60));
         assertThat(Between.at(new FilmClock.Time(9.9, 0), noted, 0.1)).isEmpty();
         assertThat(Between.at(new FilmClock.Time(20.1, 0), noted, 0.1)).isEmpty();
-        assertThat(Between.at(new FilmClock.Time(20, 0), noted, 0.1).orElseThrow().value())
+        assertThat(Between.at(new FilmClock.Time(20, 0), noted, 0.1)
+                        .orElseThrow()
+                        .value())
                 .isEqualTo(60);
         assertThat(Between.at(new FilmClock.Time(10, 0), noted.subList(0, 1), 0.1)
                         .orElseThrow()

@@ -194,7 +194,8 @@ public final class BlindSheet {
                     RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
             for (int i = 0; i < on.size(); i++) {
                 double x = left + i % ACROSS * (side + gap);
-                double y = top + 20
+                double y = top
+                        + 20
                         + Math.max(0, room - used) / 2
                         + (double) (i / ACROSS) * (side + gap);
                 canvas.drawImage(

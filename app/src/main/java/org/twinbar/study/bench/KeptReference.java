@@ -1,12 +1,7 @@
 package org.twinbar.study.bench;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.UUID;
@@ -15,7 +10,6 @@ import org.twinbar.exchange.Place;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
 import org.twinbar.quantity.Unit;
-import org.twinbar.store.Entry;
 import org.twinbar.study.file.TestSheet;
 
 /**

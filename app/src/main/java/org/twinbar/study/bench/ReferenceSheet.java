@@ -1,6 +1,5 @@
 package org.twinbar.study.bench;
 
-import org.twinbar.study.file.OwnMethods;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -11,7 +10,7 @@ import org.twinbar.method.Methods;
 import org.twinbar.method.Property;
 import org.twinbar.quantity.Labelled;
 import org.twinbar.quantity.Unit;
-import org.twinbar.study.calculation.Calculation;
+import org.twinbar.study.file.OwnMethods;
 
 /**
  * What a person says of a reference: specimens that are all alike and of which one is tested now

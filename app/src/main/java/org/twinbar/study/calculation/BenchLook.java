@@ -1,6 +1,5 @@
 package org.twinbar.study.calculation;
 
-import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +29,7 @@ import org.twinbar.study.bench.BenchAnswer;
 import org.twinbar.study.bench.BenchAsk;
 import org.twinbar.study.bench.Shelf;
 import org.twinbar.study.bench.TestBench;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.TableFile;
 import org.twinbar.study.table.Upload;

@@ -1,6 +1,5 @@
 package org.twinbar.study.calculation;
 
-import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.twinbar.exchange.InputException;
 import org.twinbar.exchange.Place;
 import org.twinbar.exchange.ReadAs;
 import org.twinbar.exchange.Row;
-import org.twinbar.exchange.Spelling;
 import org.twinbar.exchange.Table;
 import org.twinbar.finding.Figures;
 import org.twinbar.finding.Finding;
@@ -33,10 +31,10 @@ import org.twinbar.method.Named;
 import org.twinbar.method.Readings;
 import org.twinbar.method.Result;
 import org.twinbar.method.TestMethod;
-import org.twinbar.uncertainty.MonteCarlo;
 import org.twinbar.method.conditioning.Conditioning;
 import org.twinbar.study.bench.Shelf;
 import org.twinbar.study.bench.TestBench;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.file.TestSheet;
 import org.twinbar.study.judged.JudgedSpecimen;
 import org.twinbar.study.judged.KeptFile;
@@ -48,6 +46,7 @@ import org.twinbar.study.table.Handed;
 import org.twinbar.study.table.Presets;
 import org.twinbar.study.table.Recordings;
 import org.twinbar.study.table.SpecimenRow;
+import org.twinbar.uncertainty.MonteCarlo;
 
 /**
  * From a table of specimens and their curves to results; needs no store.

@@ -1,6 +1,5 @@
 package org.twinbar.study.calculation;
 
-import org.twinbar.study.file.OwnMethods;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +10,7 @@ import org.twinbar.method.Answering;
 import org.twinbar.method.Methods;
 import org.twinbar.planning.Series;
 import org.twinbar.specimen.PrintOrientation;
+import org.twinbar.study.file.OwnMethods;
 import org.twinbar.study.judged.Claim;
 
 /** Which kinds of specimens the questions of a study ask for. */
@@ -61,8 +61,7 @@ public final class SeriesForClaims {
 
     /** The shape that is usual for what is asked, else for anything that the test answers. */
     private static String shape(Claim.Question question, Methods methods) {
-        List<Answering> answering =
-                OwnMethods.named(methods, question.method()).answering();
+        List<Answering> answering = OwnMethods.named(methods, question.method()).answering();
         Optional<Answering> asked = answering.stream()
                 .filter(each -> each.property().name().equals(question.asked().property()))
                 .findFirst();

@@ -26,8 +26,7 @@ public record Reading(
     /** A reading that stands in a file. */
     public static Reading inFile(
             String column, String text, KeptFile file, int line, Optional<Corrected> corrected) {
-        return new Reading(
-                column, text, file, line, Optional.empty(), corrected, Optional.empty());
+        return new Reading(column, text, file, line, Optional.empty(), corrected, Optional.empty());
     }
 
     /** A reading that was typed into a cell without one. */

@@ -1,6 +1,5 @@
 package org.twinbar.study.picture;
 
-import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -111,8 +110,8 @@ public final class FilmSheet {
                         true);
             }
             JsonNode typed = JsonNodeFactory.instance.textNode(text);
-            double seconds =
-                    PictureSheet.number("what the clock shows, as 14:05:30 or 125 s", typed, SECOND);
+            double seconds = PictureSheet.number(
+                    "what the clock shows, as 14:05:30 or 125 s", typed, SECOND);
             double one = seconds == 0 ? 0 : seconds / magnitude(text);
             double step = one == 0 ? lastFigure(text) : Math.abs(one) * lastFigure(text);
             return new Shown(seconds, step, false);
@@ -148,8 +147,8 @@ public final class FilmSheet {
     private static int frame(JsonNode at) {
         JsonNode frame = at.path("frame");
         if (!frame.isIntegralNumber() || frame.asLong() < 0 || frame.asLong() > Integer.MAX_VALUE) {
-            throw new InputException("a frame is counted from 0 on, '%s' is none"
-                    .formatted(frame.asText()));
+            throw new InputException(
+                    "a frame is counted from 0 on, '%s' is none".formatted(frame.asText()));
         }
         return frame.asInt();
     }
@@ -171,8 +170,7 @@ public final class FilmSheet {
     public Marked mark(int number) {
         JsonNode mark = json.path("marks").path(number);
         double film = filmS(mark);
-        return new Marked(
-                mark.path("what").asText(), frame(mark), film, clock().at(film));
+        return new Marked(mark.path("what").asText(), frame(mark), film, clock().at(film));
     }
 
     private Optional<Marked> start() {
@@ -212,8 +210,9 @@ public final class FilmSheet {
      * @throws InputException where the frame lies before the first reading or after the last
      */
     public PictureSheet.Measured temperature(int number) {
-        Between between = thermometer(number).orElseThrow(() -> new InputException(
-                "type what the thermometer showed on a frame before and on one after it"));
+        Between between = thermometer(number)
+                .orElseThrow(() -> new InputException(
+                        "type what the thermometer showed on a frame before and on one after it"));
         return seen(number, between.value(), CELSIUS, between.standardUncertainty());
     }
 
@@ -316,8 +315,9 @@ public final class FilmSheet {
      * @throws InputException where there is no scale, or fewer than two places
      */
     public Followed followed() {
-        PictureSheet.Set scale = sheet.scale().orElseThrow(() ->
-                new InputException("set the scale first: a path in pixels says nothing"));
+        PictureSheet.Set scale = sheet.scale()
+                .orElseThrow(() ->
+                        new InputException("set the scale first: a path in pixels says nothing"));
         List<JsonNode> tips = new ArrayList<>();
         json.path("tips").forEach(tips::add);
         tips.sort(Comparator.comparingInt(FilmSheet::frame));
@@ -368,8 +368,7 @@ public final class FilmSheet {
     private Drop across() {
         JsonNode line = json.path("line");
         return line.size() == 2
-                ? Drop.across(
-                        PictureSheet.spot(line.path(0)), PictureSheet.spot(line.path(1)))
+                ? Drop.across(PictureSheet.spot(line.path(0)), PictureSheet.spot(line.path(1)))
                 : Drop.DOWN;
     }
 }

@@ -1,6 +1,5 @@
 package org.twinbar.study.picture;
 
-import org.twinbar.study.table.OnPicture;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;

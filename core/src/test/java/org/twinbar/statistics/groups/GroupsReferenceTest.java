@@ -132,7 +132,10 @@ class GroupsReferenceTest {
                             .map(other -> Published.values(data, one + " " + other))
                             .toArray(double[][]::new))
                     .toArray(double[][][]::new);
-            int n = Stream.of(cells).flatMap(Stream::of).mapToInt(it -> it.length).sum();
+            int n = Stream.of(cells)
+                    .flatMap(Stream::of)
+                    .mapToInt(it -> it.length)
+                    .sum();
             double[] values = new double[n];
             List<double[]> firsts = columns(n, first.size() - 1);
             List<double[]> seconds = columns(n, second.size() - 1);
