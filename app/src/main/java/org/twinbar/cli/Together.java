@@ -52,7 +52,8 @@ final class Together {
         }
         List<String> told = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
-            if (claims.get(comparisons.get(i)).together()) {
+            Claims.Together one = claims.get(comparisons.get(i));
+            if (one != null && one.together()) {
                 told.add(names.get(i));
             }
         }

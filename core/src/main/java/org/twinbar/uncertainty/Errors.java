@@ -47,7 +47,10 @@ public final class Errors {
         Map<String, Integer> places = new LinkedHashMap<>();
         byIdentity.keySet().forEach(identity -> places.put(identity, places.size()));
         Errors world = new Errors(places, List.of());
-        places.forEach((identity, place) -> world.errors[place] = byIdentity.get(identity));
+        int place = 0;
+        for (double error : byIdentity.values()) {
+            world.errors[place++] = error;
+        }
         return world;
     }
 
