@@ -173,7 +173,7 @@ public final class PlanForm {
         if (is("mix", YES)) {
             together.add(Together.MIX);
         }
-        if (is("oven", YES)) {
+        if (is("oven_load", YES)) {
             together.add(Together.OVEN_LOAD);
         }
         return tried(field, () -> new PlannedGroup(name, Role.TREATED, words, together));
@@ -288,7 +288,7 @@ public final class PlanForm {
         boolean mixed = takes(design, Together.MIX);
         fields.put("control", design.control().name());
         fields.put("mix", mixed ? YES : "no");
-        fields.put("oven", takes(design, Together.OVEN_LOAD) ? YES : "no");
+        fields.put("oven_load", takes(design, Together.OVEN_LOAD) ? YES : "no");
         fields.put(SENT, sort(design, mixed).word());
         List<PlannedGroup> treated = of(design, Role.TREATED);
         if (!treated.isEmpty()) {
