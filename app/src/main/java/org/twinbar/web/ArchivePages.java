@@ -26,6 +26,23 @@ final class ArchivePages {
     private final Remembered<Filter, List<Stamp>, ArchiveView> views =
             new Remembered<>(Remembered.shareOfMemory(SHARE), ArchiveView::bytes);
 
+    private final Remembered<Filter, List<Stamp>, Whole> wholes =
+            new Remembered<>(Remembered.shareOfMemory(SHARE), Whole::bytes);
+
+    /**
+     * What all studies say, whatever a person looks for.
+     *
+     * @param measured every property that some group has a mean of, whether anything was claimed of
+     *     it
+     */
+    private record Whole(List<Gain> gains, List<String> measured) {
+
+        /** Above what one of each takes, words included. */
+        long bytes() {
+            return 2_000L * gains.size() + 200L * measured.size();
+        }
+    }
+
     ArchivePages(Workspace workspace) {
         this.workspace = workspace;
         this.archive = new Archive(workspace);
@@ -58,26 +75,36 @@ final class ArchivePages {
         } catch (InputException e) {
             trouble = Words.sentence(e);
         }
-        List<Gain> all = archive.gains(Filter.ALL, Progress.SILENT);
         List<Stamp> state = workspace.studies().stream().map(workspace::stamp).toList();
+        Whole whole = wholes.get(
+                Filter.ALL,
+                state,
+                () -> new Whole(archive.gains(Filter.ALL, Progress.SILENT), measured()));
         ArchiveView view = views.get(
                         filter,
                         state,
                         () -> ArchiveView.of(
-                                all,
+                                whole.gains(),
                                 archive.gains(filter, Progress.SILENT),
                                 archive.scatter(filter.anyGroup(), Progress.SILENT)))
-                .with(ArchiveView.against(pairs, all, form.said("per")));
+                .with(ArchiveView.against(pairs, whole.gains(), form.said("per")));
         if (!trouble.isEmpty()) {
             request.status(400);
         }
         Pages.show(
                 request,
                 "archive",
-                Map.of("view", view, "form", form, "trouble", trouble, "measured", measured()));
+                Map.of(
+                        "view",
+                        view,
+                        "form",
+                        form,
+                        "trouble",
+                        trouble,
+                        "measured",
+                        whole.measured()));
     }
 
-    /** Returns every property that some group has a mean of, whether anything was claimed of it. */
     private List<String> measured() {
         return archive.means(Filter.ALL, Optional.empty(), Progress.SILENT).stream()
                 .map(it -> it.property().name())

@@ -70,8 +70,7 @@ public final class RigPages {
                 .toList();
         if (!those.isEmpty()) {
             String rig = Links.rig(study, those.get(0));
-            request.redirect(
-                    wanted.isBlank() ? rig : Links.at(rig, wanted), HttpStatus.SEE_OTHER);
+            request.redirect(wanted.isBlank() ? rig : Links.at(rig, wanted), HttpStatus.SEE_OTHER);
         } else {
             Pages.show(request, "rig/tests", Map.of("study", study, "tests", tests));
         }

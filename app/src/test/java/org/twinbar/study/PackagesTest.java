@@ -379,8 +379,7 @@ class PackagesTest {
                 Workspace empty = workspace("empty")) {
             StudyName study = workspace.importStudy(
                     Act.by("Ada"), StudyFile.parse("c.toml", PlansTest.STUDY), Handed.nothing());
-            String code =
-                    workspace.plans().of(study).specimens().get(0).code();
+            String code = workspace.plans().of(study).specimens().get(0).code();
             Upload photo = Upload.of("seam.jpg", jpeg);
             workspace
                     .register()

@@ -18,6 +18,7 @@ import java.util.Objects;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -96,8 +97,19 @@ record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implemen
         driver.get(page.toString());
     }
 
+    /** Presses a button; where a part of the page was just exchanged, the button that came. */
     void press(String words) {
-        click(seen(By.xpath("//button[normalize-space()='%s']".formatted(words))));
+        By button = By.xpath("//button[normalize-space()='%s']".formatted(words));
+        try {
+            click(seen(button));
+        } catch (WebDriverException e) {
+            boolean exchanged = e instanceof StaleElementReferenceException
+                    || String.valueOf(e.getMessage()).contains("not belong to the document");
+            if (!exchanged) {
+                throw e;
+            }
+            click(seen(button));
+        }
     }
 
     /** Clicks in the middle of the page, where nothing lies over it. */

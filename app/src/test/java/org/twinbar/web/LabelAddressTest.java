@@ -27,7 +27,8 @@ class LabelAddressTest {
                     assertThat(it.isOf(study)).isTrue();
                 });
             }
-            assertThat(LabelAddress.read(" " + LabelAddress.of(PHONES, study, "P1").toUpperCase(Locale.ROOT)))
+            assertThat(LabelAddress.read(
+                            " " + LabelAddress.of(PHONES, study, "P1").toUpperCase(Locale.ROOT)))
                     .hasValueSatisfying(it -> assertThat(it.isOf(study)).isTrue());
         }
     }

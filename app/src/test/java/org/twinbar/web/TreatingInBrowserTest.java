@@ -95,6 +95,7 @@ class TreatingInBrowserTest {
         browser.press("Start step 3");
         browser.seen(".countdown");
         browser.picture("steps-390");
+        until(".recipe-steps", "Stop step 3");
         browser.press("Stop step 3");
         until("#differs + .sentences", "was not noted for");
         browser.press("The ticked ones are treated");

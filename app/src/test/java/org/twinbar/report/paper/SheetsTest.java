@@ -180,7 +180,8 @@ class SheetsTest {
                 LabelSheet.strip(40, 12))) {
             byte[] pdf = Labels.pdf(PIECES, sheet, 1);
             assertThat(pages(pdf)).isEqualTo(sheet.perPage() == 1 ? 6 : 1);
-            assertThat(Scanned.codes(pdf, 220)).containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
+            assertThat(Scanned.codes(pdf, 220))
+                    .containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
             try (PDDocument document = Loader.loadPDF(pdf)) {
                 assertThat(document.getPage(0).getMediaBox().getWidth() * 25.4 / 72)
                         .isCloseTo(
@@ -195,10 +196,13 @@ class SheetsTest {
         String address = "http://192.168.178.120:8477/studies/"
                 + "0f8e6bb0-5d0c-4a5e-9a3e-0d6d3b1f2c11/rig?specimen=";
         byte[] large = Labels.pdf(PIECES, LabelSheet.of(Paper.A4, 3, 8), 1, address::concat);
-        assertThat(Scanned.codes(large, 220)).hasSize(6).contains(address + "C11", address + "K518");
+        assertThat(Scanned.codes(large, 220))
+                .hasSize(6)
+                .contains(address + "C11", address + "K518");
         assertThat(text(large)).contains("C11", "K518").doesNotContain("192.168");
         byte[] small = Labels.pdf(PIECES, LabelSheet.strip(40, 12), 1, address::concat);
-        assertThat(Scanned.codes(small, 220)).containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
+        assertThat(Scanned.codes(small, 220))
+                .containsExactly("C11", "F30", "A07", "K518", "H42", "M77");
     }
 
     @Test
