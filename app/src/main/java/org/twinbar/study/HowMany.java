@@ -42,36 +42,10 @@ import org.twinbar.study.file.OwnMethods;
 /** Reckons how many specimens tell what, for every kind of effect. */
 public final class HowMany {
 
-    /** What earlier studies on the bench show. */
-    interface Bench {
-        Optional<EarlierScatter> scatter(String method, Property property);
-
-        Optional<EarlierShare> controlShare(String method, Property property);
-
-        /** Returns the aim, or one like it whose chances are known. */
-        Aim reckoned(NumbersAsked asked, List<Double> told, Aim aim);
-    }
-
-    private static final Bench NO_BENCH = new Bench() {
-        @Override
-        public Optional<EarlierScatter> scatter(String method, Property property) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<EarlierShare> controlShare(String method, Property property) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Aim reckoned(NumbersAsked asked, List<Double> told, Aim aim) {
-            return aim;
-        }
-    };
-
     private static final Kind FEW = Kind.note(
             "plan-scatter-from-few",
-            "The scatter of earlier studies rests on %s degrees of freedom: in one of five such cases the true one is above %s, so make some more.");
+            "The scatter of earlier studies rests on %s degrees of freedom: in one of five such"
+                    + " cases the true one is above %s, so make some more.");
 
     /** From so many on a scatter of one's own is believed as it is. Source: METHODS.md I.4. */
     private static final int ENOUGH_OF_ONES_OWN = 9;
@@ -83,7 +57,7 @@ public final class HowMany {
     private static final Unit HOURS = Unit.of("h");
 
     private final Methods methods;
-    private final Bench bench;
+    private final EarlierStudies bench;
     private final NumbersAsked asked;
     private final Optional<Property> property;
     private final Effect effect;
@@ -92,7 +66,7 @@ public final class HowMany {
     /** What the aim hangs on beside what was asked. */
     private final List<Double> told = new ArrayList<>();
 
-    private HowMany(Methods methods, Bench bench, NumbersAsked asked) {
+    private HowMany(Methods methods, EarlierStudies bench, NumbersAsked asked) {
         this.methods = methods;
         this.bench = bench;
         this.asked = asked;
@@ -107,10 +81,10 @@ public final class HowMany {
      * @throws InputException where something is missing, can't be read, or proves nothing
      */
     public static NumbersTold withoutBench(Methods methods, NumbersAsked asked) {
-        return told(methods, NO_BENCH, asked);
+        return told(methods, EarlierStudies.NONE, asked);
     }
 
-    static NumbersTold told(Methods methods, Bench bench, NumbersAsked asked) {
+    static NumbersTold told(Methods methods, EarlierStudies bench, NumbersAsked asked) {
         try {
             return new HowMany(methods, bench, asked).told();
         } catch (PlanException | QuestionException e) {

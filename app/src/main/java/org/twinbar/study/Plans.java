@@ -290,7 +290,7 @@ public final class Plans {
     public NumbersTold numbers(NumbersAsked asked) {
         return HowMany.told(
                 workspace.methods(),
-                new HowMany.Bench() {
+                new EarlierStudies() {
                     @Override
                     public Optional<EarlierScatter> scatter(String method, Property property) {
                         return earlierScatter(method, property);

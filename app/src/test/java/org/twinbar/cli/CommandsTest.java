@@ -335,7 +335,7 @@ class CommandsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "study|do: new, list, import, show, ask, evidence, export, check or publish",
+                "study|do: new, list, import, show, ask, evidence, export, check, publish or correct",
                 "plan|do: controls, numbers, make, show, pilots, seal, start, fill or open",
                 "register|do: done, measured, fate, photo, clock or film",
                 "instrument|do: add, calibrate, withdraw, zero, list or show",

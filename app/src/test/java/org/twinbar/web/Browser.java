@@ -100,16 +100,34 @@ record Browser(ChromeDriver driver, WebDriverWait patience, String axe) implemen
     /** Presses a button; where a part of the page was just exchanged, the button that came. */
     void press(String words) {
         By button = By.xpath("//button[normalize-space()='%s']".formatted(words));
-        try {
-            click(seen(button));
-        } catch (WebDriverException e) {
-            boolean exchanged = e instanceof StaleElementReferenceException
-                    || String.valueOf(e.getMessage()).contains("not belong to the document");
-            if (!exchanged) {
-                throw e;
+        patience.until(driver -> {
+            try {
+                click(seen(button));
+                return true;
+            } catch (WebDriverException e) {
+                return retry(e);
             }
-            click(seen(button));
+        });
+    }
+
+    /** Waits for words, in whatever part of the page comes to stand there. */
+    void untilText(String selector, String words) {
+        patience.until(driver -> {
+            try {
+                return all(selector).stream().anyMatch(it -> it.getText().contains(words));
+            } catch (WebDriverException e) {
+                return retry(e);
+            }
+        });
+    }
+
+    /** Returns false where the element was exchanged before it was used; else throws. */
+    private static boolean retry(WebDriverException e) {
+        if (e instanceof StaleElementReferenceException
+                || String.valueOf(e.getMessage()).contains("not belong to the document")) {
+            return false;
         }
+        throw e;
     }
 
     /** Clicks in the middle of the page, where nothing lies over it. */

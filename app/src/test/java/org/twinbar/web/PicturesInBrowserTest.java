@@ -372,9 +372,15 @@ class PicturesInBrowserTest {
 
     private void note(String kind, String shows) {
         type(kind, shows);
-        browser.click(
-                browser.driver().findElement(By.cssSelector("[data-note=%s]".formatted(kind))));
-        until(() -> found(kind + "-noted").contains(shows));
+        By button = By.cssSelector("[data-note=%s]".formatted(kind));
+        until(() -> {
+            if (found(kind + "-noted").contains(shows)) {
+                return true;
+            }
+            // A frame that is still being sought takes no note; a person presses again.
+            browser.click(browser.driver().findElement(button));
+            return false;
+        });
     }
 
     private void mark(String what) {

@@ -201,8 +201,6 @@ class TreatingInBrowserTest {
     }
 
     private static void until(String where, String words) {
-        browser.patience()
-                .until(ExpectedConditions.textToBePresentInElementLocated(
-                        By.cssSelector(where), words));
+        browser.untilText(where, words);
     }
 }
