@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
@@ -102,7 +103,7 @@ class WholeJobInBrowserTest {
         choose("a.stronger.per", "peak_force");
         choose("a.stronger.orientation", "flat");
         fill("a.stronger.worth", "5 parsecs");
-        browser.press("Go on");
+        pressForAPage("Go on");
         assertThat(browser.all("[role=alert]")).as("nonsense is told").isNotEmpty();
         assertThat(id("a.stronger.worth").getDomProperty("value")).isEqualTo("5 parsecs");
         choose("a.stronger.per", "peak_force");
@@ -127,8 +128,8 @@ class WholeJobInBrowserTest {
         fill("s0.scatter", "a lot");
         fill("runs", "1");
         fill("mixes", "1");
-        browser.press("Deal the specimens");
-        assertThat(browser.all("[role=alert]")).isNotEmpty();
+        pressForAPage("Deal the specimens");
+        assertThat(browser.all("[role=alert]")).as("nonsense is told").isNotEmpty();
         assertThat(id("treated_words").getDomProperty("value"))
                 .as("nothing typed is lost")
                 .isEqualTo("one coat of clear resin");
@@ -339,6 +340,20 @@ class WholeJobInBrowserTest {
 
     private String text(String id) {
         return browser.driver().findElement(By.id(id)).getText();
+    }
+
+    /** Presses a button and waits until another page has come in place of this one. */
+    private void pressForAPage(String words) {
+        WebElement main = browser.seen("main");
+        browser.press(words);
+        until(() -> {
+            try {
+                return !main.isEnabled();
+            } catch (WebDriverException e) {
+                return true;
+            }
+        });
+        browser.seen("main");
     }
 
     private void title(String words) {
